@@ -1,0 +1,35 @@
+# The lay-plan engine: panels on a strip of cloth, as short as can be found, with a proven lower bound.
+"""The engine on its own; it knows nothing of cushions. ``strip`` holds the words, ``solve`` the planner."""
+
+from plumpline.layout.budget import FULL_WORK, QUICK_WORK, Budget
+from plumpline.layout.solve import lay_plan, straight_plan
+from plumpline.layout.strip import (
+    CannotLay,
+    Cut,
+    Flaw,
+    Motif,
+    Panel,
+    Placement,
+    Plan,
+    Repeat,
+    StraightPlan,
+    Strip,
+)
+
+__all__ = [
+    "FULL_WORK",
+    "QUICK_WORK",
+    "Budget",
+    "CannotLay",
+    "Cut",
+    "Flaw",
+    "Motif",
+    "Panel",
+    "Placement",
+    "Plan",
+    "Repeat",
+    "StraightPlan",
+    "Strip",
+    "lay_plan",
+    "straight_plan",
+]

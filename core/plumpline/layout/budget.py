@@ -1,0 +1,46 @@
+# Counts the work a plan may cost, so that the same job ends at the same plan on every machine.
+"""Work is counted, never timed: one unit is about one microsecond of CPython on an ordinary machine.
+
+A caller may look at the plan as it improves (``report``) and end the search early (``stop``), which is the only way
+a clock can enter: it decides when to stop asking, never what is found with the work done so far.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from plumpline.layout.strip import Plan
+
+QUICK_WORK = 12_000
+FULL_WORK = 40 * QUICK_WORK
+_SLICE = 1_000
+
+
+@dataclass
+class Budget:
+    """``limit`` units of work in all; ``stop`` is asked about every thousand units, ``report`` told of better plans."""
+
+    limit: int
+    stop: Callable[[], bool] | None = None
+    report: Callable[[Plan], None] | None = None
+    spent: int = 0
+    stopped: bool = False
+    _asked: int = 0
+
+    def spend(self, units: int) -> None:
+        """Count ``units`` of work done, and now and then ask whether to go on."""
+        self.spent += units
+        if self.stop is not None and self.spent - self._asked >= _SLICE:
+            self._asked = self.spent
+            self.stopped = self.stopped or self.stop()
+
+    @property
+    def over(self) -> bool:
+        """Whether the search should end now."""
+        return self.stopped or self.spent >= self.limit
+
+
+def budget_of(work: int | Budget) -> Budget:
+    """A budget from a plain number of units, or the budget itself."""
+    return work if isinstance(work, Budget) else Budget(work)

@@ -1,0 +1,185 @@
+# The words of the lay-plan engine: a strip of cloth, the panels to cut from it, and the plan that comes back.
+"""The seam between the engine and everything that asks it for a plan.
+
+All measures are whole numbers of one unit (nanometres in Plumpline, but nothing here depends on it).
+``x`` runs across the cloth from the left usable edge, ``y`` along the roll from the squared cut end. The problem is
+the two-dimensional rectangular open dimension problem, "strip packing", of Wäscher, Haußner and Schumann,
+*European Journal of Operational Research* 183 (2007) 1109-1130, under the rules of cloth: a panel may have to put a
+point of itself on a point of the printed repeat, several panels may have to look alike or to be turned alike, and
+flaws are to be left out.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from typing import Literal
+
+Start = Literal["measured", "choose"]
+CutKind = Literal["across", "along"]
+Json = int | str | list["Json"] | dict[str, "Json"]
+
+TURNS = (0, 90, 180, 270)
+
+
+@dataclass(frozen=True)
+class Panel:
+    """``qty`` equal panels, ``w`` across and ``h`` along the roll as they lie unturned.
+
+    ``turns`` are the turns allowed, in degrees anticlockwise. With ``motif`` the panel's point (``dx``, ``dy``),
+    counted unturned from its lower left corner, must lie on a point of that motif. Panels of one ``group`` are alike:
+    their centres (whole units, rounded down) lie at one point of the repeat, up to whole repeats and the drop.
+    Panels of one ``turn_group``, and their copies, take one common turn. ``turned`` gives the extents of the panel
+    turned a quarter where they are not simply (h, w).
+    """
+
+    id: str
+    w: int
+    h: int
+    qty: int
+    turns: tuple[int, ...] = (0,)
+    motif: str | None = None
+    dx: int = 0
+    dy: int = 0
+    group: str | None = None
+    turn_group: str | None = None
+    turned: tuple[int, int] | None = None
+
+    def extents(self, turn: int) -> tuple[int, int]:
+        """Width across and length along the roll when turned by ``turn`` degrees."""
+        if turn in (0, 180):
+            return self.w, self.h
+        return self.turned or (self.h, self.w)
+
+    def point(self, turn: int) -> tuple[int, int]:
+        """Where the panel's motif point lies, from its lower left corner, when turned by ``turn`` degrees.
+
+        A half turn carries (dx, dy) to (w - dx, h - dy). A quarter turn carries it in proportion to the turned
+        extents, rounded towards the side the point came from.
+        """
+        w, h = self.extents(turn)
+        if turn == 0:
+            return self.dx, self.dy
+        if turn == 180:
+            return w - self.dx, h - self.dy
+        across, along = self.dy * w // self.h, self.dx * h // self.w
+        return (w - across, along) if turn == 90 else (across, h - along)
+
+
+@dataclass(frozen=True)
+class Repeat:
+    """The printed repeat: points of a motif lie at (ox + i·across, oy + j·along + i·drop) for all whole i and j.
+
+    0 for ``across`` or ``along`` means that nothing is asked in that direction.
+    """
+
+    across: int
+    along: int
+    drop: int = 0
+
+
+@dataclass(frozen=True)
+class Motif:
+    """One point of the repeat: ``ox`` from the left usable edge, ``oy`` from the squared cut end.
+
+    Several entries may share an ``id``: a panel may then use any of them.
+    """
+
+    id: str
+    ox: int
+    oy: int
+
+
+@dataclass(frozen=True)
+class Flaw:
+    """A rectangle of the cloth that no panel may touch."""
+
+    x: int
+    y: int
+    w: int
+    h: int
+
+
+@dataclass(frozen=True)
+class Strip:
+    """A cloth of usable ``width`` and endless length, and the panels wanted from it.
+
+    ``start`` "choose": the cut end may be anywhere in the repeat; the planner adds one common amount, the plan's
+    ``phase``, to every ``oy``. Flaws can only be told where the start is measured. ``gap`` is the least distance
+    between two panels (not between a panel and a flaw or an edge).
+    """
+
+    width: int
+    panels: tuple[Panel, ...]
+    repeat: Repeat | None = None
+    motifs: tuple[Motif, ...] = ()
+    start: Start = "measured"
+    flaws: tuple[Flaw, ...] = ()
+    gap: int = 0
+
+
+@dataclass(frozen=True)
+class Placement:
+    """One copy (counted from 1) of a panel with its lower left corner at (x, y), w and h as it lies turned."""
+
+    panel: str
+    copy: int
+    x: int
+    y: int
+    w: int
+    h: int
+    turn: int
+
+
+@dataclass(frozen=True)
+class Plan:
+    """A lay plan: ``length`` reached, ``at_least`` what no plan can be below, and the proof of that.
+
+    ``phase`` was added to every motif's ``oy``; ``alike`` says which point of the repeat each group took (centre of
+    one panel); ``work`` is the counted work spent.
+    """
+
+    length: int
+    at_least: int
+    proof_name: str
+    proof_data: dict[str, Json]
+    placements: tuple[Placement, ...]
+    phase: int = 0
+    alike: dict[str, tuple[int, int]] = field(default_factory=dict)
+    work: int = 0
+
+    @property
+    def proven(self) -> bool:
+        """Whether no shorter plan exists under the same rules."""
+        return self.length == self.at_least
+
+
+@dataclass(frozen=True)
+class Cut:
+    """One edge-to-edge cut, in the order to make it: from (x, y) over ``length``, across the cloth or along it."""
+
+    number: int
+    kind: CutKind
+    x: int
+    y: int
+    length: int
+
+
+@dataclass(frozen=True)
+class StraightPlan(Plan):
+    """A lay plan that can be cut by edge-to-edge cuts alone, with the cuts in order."""
+
+    cuts: tuple[Cut, ...] = ()
+    full_width_cuts: int = 0
+
+
+class CannotLay(Exception):
+    """No plan exists under the rules asked for: which panel, and a code saying why.
+
+    Codes: ``too-wide`` (no turn would help), ``too-wide-unless-turned`` (a turn that is not allowed would),
+    ``no-motif-column`` (it fits the cloth, but not with its motif where it is asked), ``rules-contradict``.
+    """
+
+    def __init__(self, panel: str, code: str, text: str) -> None:
+        super().__init__(text)
+        self.panel = panel
+        self.code = code
