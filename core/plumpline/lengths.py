@@ -30,6 +30,26 @@ UNITS = {
 #: No tape, bolt or room is longer than this: 10 000 m, in nanometres.
 LONGEST = 10_000 * UNITS["m"]
 
+#: The grid a length is written on unless another is asked for, in nm: what a tape shows.
+TAPE_GRID = {
+    "mm": 100_000,
+    "cm": 100_000,
+    "m": 1_000_000,
+    "in": NM_PER_INCH // 16,
+    "ft": NM_PER_INCH // 16,
+    "yd": UNITS["yd"] // 8,
+}
+
+#: The grid a length to buy is rounded up to in the other system, in nm.
+COUNTER_GRID = {
+    "mm": UNITS["cm"],
+    "cm": UNITS["cm"],
+    "m": UNITS["cm"],
+    "in": NM_PER_INCH // 8,
+    "ft": NM_PER_INCH // 8,
+    "yd": UNITS["yd"] // 8,
+}
+
 _METRIC = ("mm", "cm", "m")
 _MOST_CHARACTERS = 64
 _EXAMPLE = "17 5/8 in or 45.5 cm"
@@ -139,7 +159,7 @@ def write_length(nm: int, unit: str, nearest: int | None = None) -> str:
     to the grid first, a tie away from zero, and split into wholes and fraction after (fault B12). `ft` is
     written in feet and inches.
     """
-    step = nearest or _TAPE_GRID[unit]
+    step = nearest or TAPE_GRID[unit]
     shown = round_to(nm, step)
     return ("" if shown == nm else "≈ ") + _on_grid(shown, unit)
 
@@ -150,7 +170,7 @@ def write_length_up(nm: int, unit: str, nearest: int | None = None) -> str:
     Left out, the grid is what a counter measures in the other system: 1 cm (mm, cm, m), 1/8 in (in, ft) or
     1/8 yd.
     """
-    return _on_grid(round_up(nm, nearest or _COUNTER_GRID[unit]), unit)
+    return _on_grid(round_up(nm, nearest or COUNTER_GRID[unit]), unit)
 
 
 def round_up(nm: int, step: int) -> int:
@@ -169,29 +189,21 @@ def round_half_even(value: Fraction) -> int:
     return round(value)
 
 
+def round_half_up(value: Fraction) -> int:
+    """The nearest whole number, a tie upwards: how an amount becomes whole minor units."""
+    return (2 * value.numerator + value.denominator) // (2 * value.denominator)
+
+
 def mixed_number(value: Fraction) -> tuple[int, Fraction]:
     """A value that is not negative, split into its wholes and a proper fraction in lowest terms."""
     whole = value.numerator // value.denominator
     return whole, value - whole
 
 
-_TAPE_GRID = {
-    "mm": 100_000,
-    "cm": 100_000,
-    "m": 1_000_000,
-    "in": NM_PER_INCH // 16,
-    "ft": NM_PER_INCH // 16,
-    "yd": UNITS["yd"] // 8,
-}
-
-_COUNTER_GRID = {
-    "mm": UNITS["cm"],
-    "cm": UNITS["cm"],
-    "m": UNITS["cm"],
-    "in": NM_PER_INCH // 8,
-    "ft": NM_PER_INCH // 8,
-    "yd": UNITS["yd"] // 8,
-}
+def decimal_figures(value: Fraction) -> tuple[int, str]:
+    """A value in whole nm of a metric unit, split into its wholes and up to nine decimals, no idle zeros."""
+    whole, part = mixed_number(value)
+    return whole, f"{int(part * 10**9):09d}".rstrip("0")
 
 
 def _on_grid(nm: int, unit: str) -> str:
@@ -202,7 +214,7 @@ def _on_grid(nm: int, unit: str) -> str:
         feet, rest = divmod(nm, UNITS["ft"])
         inches = _on_grid(rest, "in")
         return inches if not feet else f"{feet} ft {inches}" if rest else f"{feet} ft"
-    number = _decimal_text if unit in _METRIC else _mixed_text
+    number = decimal_text if unit in _METRIC else _mixed_text
     return f"{number(Fraction(nm, UNITS[unit]))} {unit}"
 
 
@@ -214,10 +226,8 @@ def _mixed_text(value: Fraction) -> str:
     return f"{whole} {fraction}" if whole else fraction
 
 
-def _decimal_text(value: Fraction) -> str:
-    """A value with at most nine decimals (whole nm of a metric unit), without idle zeros."""
-    whole, part = mixed_number(value)
-    decimals = f"{int(part * 10**9):09d}".rstrip("0")
+def decimal_text(value: Fraction) -> str:
+    whole, decimals = decimal_figures(value)
     return f"{whole}.{decimals}" if decimals else str(whole)
 
 
