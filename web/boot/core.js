@@ -1,0 +1,110 @@
+// The page's side of the Python worker: starts it, watches over its start, and queues questions for it.
+import { signal } from '../vendor/signals.mjs';
+import { brokenStarts, forgetFailures, noteFailure, noteStart } from './starts.js';
+
+/** {phase: 'starting' | 'ready' | 'failed', whole, code, text}: `whole` once every module was imported, `code`
+ *  why it failed ('slow' | 'broken' | 'twice'), `text` the same for a person. */
+export const coreState = signal({ phase: 'starting', whole: false, code: '', text: 'Starting the sums…' });
+
+const TEXTS = {
+  slow: 'The part that does the sums did not start in time. Your jobs are safe: you can read and export them.',
+  broken: 'The part that does the sums could not start. Your jobs are safe: you can read and export them.',
+  twice: 'The part that does the sums broke off twice, so it was not started again. Your jobs are safe: you can read and export them.',
+};
+const PATIENCE = 90_000; // ms without any sign of life; a slow phone on a slow line needs most of it
+
+let worker = null;
+let timer = 0;
+let asked = null; // the question the worker is at
+let queue = [];
+let number = 0;
+
+/** Ask the core; resolves with its reply, or with {superseded: true} if a newer question with the same
+ *  `replaces` arrived before this one was sent. Rejects if Python failed. */
+export function ask(request, { replaces = '' } = {}) {
+  if (coreState.value.phase === 'failed') return Promise.reject(new Error(coreState.value.text));
+  return new Promise((resolve, reject) => {
+    for (const older of queue.filter((entry) => replaces && entry.replaces === replaces)) {
+      older.resolve({ superseded: true });
+    }
+    queue = queue.filter((entry) => !replaces || entry.replaces !== replaces);
+    queue.push({ id: ++number, request, replaces, resolve, reject });
+    sendNext();
+  });
+}
+
+/** Start Python, unless its start broke off twice in a row: then say so at once and wait for retryCore(). */
+export function startCore() {
+  if (worker) return;
+  if (brokenStarts() >= 2) fail('twice', 'not started again');
+  else begin();
+}
+
+/** Try again after a failure, because the person asked. */
+export function retryCore() {
+  forgetFailures();
+  begin();
+}
+
+function begin() {
+  stop();
+  coreState.value = { phase: 'starting', whole: false, code: '', text: 'Starting the sums…' };
+  watchOver();
+  noteStart();
+  worker = new Worker(new URL('../worker.js', import.meta.url), { type: 'module' });
+  worker.addEventListener('message', ({ data }) => hear(data));
+  worker.addEventListener('error', (event) => {
+    event.preventDefault();
+    fail('broken', event.message || 'the worker could not be loaded');
+  });
+}
+
+function hear({ state, id, reply, error, broken }) {
+  if (broken) fail('broken', broken);
+  else if (id) settle(id, reply, error);
+  else if (state === 'ready') {
+    clearTimeout(timer);
+    forgetFailures();
+    coreState.value = { phase: 'ready', whole: false, code: '', text: '' };
+    sendNext();
+  } else if (state === 'whole') coreState.value = { ...coreState.value, whole: true };
+  else watchOver();
+}
+
+function settle(id, reply, error) {
+  if (asked?.id !== id) return;
+  const { resolve, reject } = asked;
+  asked = null;
+  if (error) reject(new Error(error));
+  else resolve(reply);
+  sendNext();
+}
+
+/** Short questions (a reading, a price) go before a plan, which names what it replaces and can wait. */
+function sendNext() {
+  if (asked || !queue.length || coreState.value.phase !== 'ready') return;
+  asked = queue.find((entry) => !entry.replaces) ?? queue[0];
+  queue.splice(queue.indexOf(asked), 1);
+  worker.postMessage({ id: asked.id, request: asked.request });
+}
+
+function watchOver() {
+  clearTimeout(timer);
+  timer = setTimeout(() => fail('slow', 'no sign of life'), PATIENCE);
+}
+
+function stop() {
+  clearTimeout(timer);
+  worker?.terminate();
+  worker = null;
+}
+
+function fail(code, detail) {
+  stop();
+  noteFailure();
+  coreState.value = { phase: 'failed', whole: false, code, text: TEXTS[code], detail };
+  const waiting = asked ? [asked, ...queue] : queue;
+  asked = null;
+  queue = [];
+  for (const { reject } of waiting) reject(new Error(`${TEXTS[code]} (${detail})`));
+}
