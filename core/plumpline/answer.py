@@ -1,0 +1,272 @@
+"""The answer in the form everything outside reads it: plain JSON types, every length with its text."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from plumpline.cushions.knife_edge import KnifeEdge
+from plumpline.figures import counted, figure, in_other_system, length_to_ask
+from plumpline.job import NM_PER_CM, Job
+from plumpline.layout.strip import Cut, Plan
+from plumpline.layplan import UP_OF_TURN, ClothPlan
+from plumpline.lengths import NM_PER_INCH, write_length
+from plumpline.money import cost, write_money
+from plumpline.offcuts import offcuts
+from plumpline.pieces import Piece
+from plumpline.working import cloth_working, cover_working, most_across, rows_of
+
+Json = dict[str, Any]
+
+
+def cover_answer(cover: KnifeEdge, job: Job) -> Json:
+    """One entry of `cushions`: the sizes a cover comes out at, and how."""
+    units, cushion = job.units, cover.cushion
+    return {
+        "id": cushion.id,
+        "name": cushion.name,
+        "quantity": cushion.quantity,
+        "finished": {"width": figure(cover.width, units), "length": figure(cover.length, units)},
+        "smaller_by": figure(cover.fit.smaller_by, units),
+        "rule": cover.fit.rule,
+        "pad": {"width": figure(cover.pad.width, units), "length": figure(cover.pad.length, units)},
+        "opening": figure(cover.opening, units),
+        "working": [{"text": line} for line in cover_working(cover, job)],
+    }
+
+
+def piece_answer(piece: Piece, job: Job) -> Json:
+    """One entry of `pieces`: what is chalked and cut."""
+    return {
+        "id": piece.id,
+        "cushion": piece.cushion,
+        "part": piece.part,
+        "label": piece.part,
+        "cloth": piece.face.cloth,
+        "count": piece.count,
+        "width": figure(piece.width, job.units),
+        "length": figure(piece.length, job.units),
+        "seam": figure(piece.seam, job.units),
+        "outline": [list(point) for point in piece.outline],
+        "marks": [
+            {"kind": mark.kind, "text": mark.text, "points": [list(point) for point in mark.points]}
+            for mark in piece.marks
+        ],
+    }
+
+
+def materials(cover: KnifeEdge, job: Job) -> list[Json]:
+    """What is bought beside the cloth: the pads, where the job starts from the finished size."""
+    if cover.cushion.size_from != "finished":
+        return []
+    pad, units = cover.pad, job.units
+    stocked = pad.stocked_width is not None and pad.stocked_length is not None
+    width, length = (pad.stocked_width, pad.stocked_length) if stocked else (pad.width, pad.length)
+    wanted = f"{write_length(pad.width, units)} by {write_length(pad.length, units)} wanted"
+    sold = "the next size sold" if stocked else "no stocked size is near: have it made"
+    return [
+        {
+            "kind": "pad",
+            "for": [cover.cushion.id],
+            "quantity": cover.cushion.quantity,
+            "width": figure(width or 0, units),
+            "length": figure(length or 0, units),
+            "stocked": stocked,
+            "working": f"{wanted}; {sold}.",
+        }
+    ]
+
+
+def cloth_answer(planned: ClothPlan, job: Job) -> Json:
+    """One entry of `cloths`: the lay plan, the length to ask for, what it costs, and why."""
+    cloth, units, plan = planned.cloth, job.units, planned.plan
+    kinds = {(piece.width, piece.length) for piece in planned.pieces}
+    return {
+        "cloth": cloth.id,
+        "name": cloth.name,
+        "cloth_width": figure(cloth.width or 0, units),
+        "selvedge": figure(cloth.selvedge, units),
+        "squaring": figure(cloth.squaring, units),
+        "usable_width": figure(planned.laid.usable, units),
+        "across": most_across(plan.placements) if len(kinds) == 1 else None,
+        "laid": figure(plan.length, units),
+        "at_least": figure(plan.at_least, units),
+        "proven": plan.proven,
+        "proof": {"name": plan.proof_name, "data": plan.proof_data, "text": proof_text(planned, job)},
+        "needed": figure(planned.needed, units),
+        "buy": figure(planned.buy, units),
+        "buy_proven": planned.buy_proven,
+        "ask": {
+            "text": length_to_ask(planned.buy, cloth.sold_by, units),
+            "other": in_other_system(planned.buy, cloth.sold_by, units),
+        },
+        "start": _start(planned, plan, units),
+        "cost": _cost(planned, planned.buy),
+        "layout": _layout(planned, plan, job),
+        "straight": _straight(planned, job),
+        "offcuts": _offcuts(planned, plan, planned.buy, units),
+        "motif_points": motif_points(planned, plan),
+        "working": [{"text": line} for line in cloth_working(planned, job)],
+    }
+
+
+def _cost(planned: ClothPlan, buy: int) -> Json | None:
+    price = planned.cloth.price
+    if price is None:
+        return None
+    total = cost(buy, price.minor, price.per)
+    return {"amount": write_money(total, price.currency), "currency": price.currency}
+
+
+def _start(planned: ClothPlan, plan: Plan, units: str) -> Json | None:
+    """How far behind the squared end the first point of the motif lies that the first centred piece asks for."""
+    if not planned.depends_on_start:
+        return None
+    wanted = next(p.face.motif for p in planned.pieces if p.face.pattern == "centred")
+    motif = next(motif for motif in planned.laid.motifs if motif.id == wanted)
+    along = motif.oy + plan.phase
+    repeat = planned.laid.repeat
+    if repeat is not None and repeat.along:
+        along %= repeat.along
+    return {"motif": motif.id, "along": figure(along, units)}
+
+
+def _layout(planned: ClothPlan, plan: Plan, job: Job) -> list[Json]:
+    pieces = {piece.id: piece for piece in planned.pieces}
+    number = {cushion.id: index + 1 for index, cushion in enumerate(job.cushions)}
+    several = len({piece.cushion for piece in planned.pieces}) > 1
+    return [
+        {
+            "piece": placed.panel,
+            "copy": placed.copy,
+            "x": placed.x,
+            "y": placed.y,
+            "width": placed.w,
+            "length": placed.h,
+            "turn": placed.turn,
+            "up": UP_OF_TURN[placed.turn],
+            "cushion": pieces[placed.panel].cushion,
+            "part": pieces[placed.panel].part,
+            "label": _label(pieces[placed.panel], placed.copy, number, several),
+        }
+        for placed in plan.placements
+    ]
+
+
+def _label(piece: Piece, copy: int, number: dict[str, int], several: bool) -> str:
+    """"3 front" where there is one kind of cover, "B3 front" where there are several."""
+    letter = _letters(number[piece.cushion]) if several else ""
+    return f"{letter}{copy} {piece.part}"
+
+
+def _letters(number: int) -> str:
+    letters = ""
+    while number:
+        number, rest = divmod(number - 1, 26)
+        letters = chr(ord("A") + rest) + letters
+    return letters
+
+
+def _straight(planned: ClothPlan, job: Job) -> Json:
+    plan, units = planned.straight, job.units
+    buy = planned.buy_of(plan)
+    return {
+        "laid": figure(plan.length, units),
+        "buy": figure(buy, units),
+        "ask": {
+            "text": length_to_ask(buy, planned.cloth.sold_by, units),
+            "other": in_other_system(buy, planned.cloth.sold_by, units),
+        },
+        "cost": _cost(planned, buy),
+        "start": _start(planned, plan, units),
+        "layout": _layout(planned, plan, job),
+        "offcuts": _offcuts(planned, plan, buy, units),
+        "motif_points": motif_points(planned, plan),
+        "cuts": [_cut(planned, cut, units) for cut in plan.cuts],
+        "full_width_cuts": plan.full_width_cuts,
+    }
+
+
+def _cut(planned: ClothPlan, cut: Cut, units: str) -> Json:
+    place = write_length(cut.y if cut.kind == "across" else cut.x, units)
+    if cut.kind == "across":
+        full = cut.length == planned.laid.usable
+        text = f"Across at {place}" + ("" if full else f", from {write_length(cut.x, units)} on")
+    else:
+        end = write_length(cut.y + cut.length, units)
+        text = f"Along at {place}, from {write_length(cut.y, units)} to {end}"
+    return {
+        "number": cut.number,
+        "kind": cut.kind,
+        "text": text,
+        "x": cut.x,
+        "y": cut.y,
+        "length": cut.length,
+    }
+
+
+def _offcuts(planned: ClothPlan, plan: Plan, buy: int, units: str) -> list[Json]:
+    least = 4 * NM_PER_INCH if units == "in" else 10 * NM_PER_CM
+    return [
+        {"x": x, "y": y, "width": figure(w, units), "length": figure(h, units)}
+        for x, y, w, h in offcuts(planned, plan.placements, buy, least)
+    ]
+
+
+_MOST_POINTS = 600
+
+
+def motif_points(planned: ClothPlan, plan: Plan) -> list[list[int]]:
+    """Where the motifs fall on the laid length, for drawing: [x, y] in nm; none where the repeat is too fine."""
+    repeat, points = planned.laid.repeat, []
+    if repeat is None or not (repeat.across and repeat.along):
+        return []
+    columns = planned.laid.usable // repeat.across + 2
+    if columns * (plan.length // repeat.along + 2) * len(planned.laid.motifs) > _MOST_POINTS:
+        return []
+    for motif in planned.laid.motifs:
+        first = -(motif.ox // repeat.across)
+        for i in range(first, first + columns):
+            x = motif.ox + i * repeat.across
+            y = (motif.oy + plan.phase + i * repeat.drop) % repeat.along
+            while y <= plan.length and 0 <= x <= planned.laid.usable:
+                points.append([x, y])
+                y += repeat.along
+    return points
+
+
+def proof_text(planned: ClothPlan, job: Job) -> str:
+    """What is known about shorter plans, and why, in the maker's words."""
+    plan, cloth = planned.plan, planned.cloth
+    if plan.proven:
+        return f"No shorter plan exists. {_reason(planned, job)}"
+    if planned.buy_proven:
+        step = length_to_ask(cloth.sold_by, cloth.sold_by, job.units)
+        return f"A shorter plan may exist, but none that buys less: the shop sells by {step}. {_reason(planned, job)}"
+    above = -(-(plan.length - plan.at_least) * 1000 // plan.at_least)
+    return f"At most {above // 10}.{above % 10} % above the shortest possible. {_reason(planned, job)}"
+
+
+def _reason(planned: ClothPlan, job: Job) -> str:
+    plan, units = planned.plan, job.units
+    least = write_length(plan.at_least, units)
+    rows = rows_of(plan.placements)
+    sizes = {(p.w, p.h) for p in plan.placements}
+    if plan.proven and rows is not None and len(sizes) == 1:
+        across, pitch = most_across(plan.placements), rows[1][0].y - rows[0][0].y if len(rows) > 1 else 0
+        beside = counted(across, "panel fits", "panels fit")
+        apart = f", {write_length(pitch, units)} from one to the next," if pitch > plan.placements[0].h else ""
+        return f"At most {beside} side by side, so {counted(len(rows), 'row', 'rows')}{apart} are the least: {least}."
+    return _REASONS.get(plan.proof_name, "Every other way was tried.").format(least=least)
+
+
+_REASONS = {
+    "area": "The panels' own area fills {least} of the width.",
+    "tallest": "The longest panel alone takes {least}.",
+    "rows": "However the panels are set side by side, the rows together take at least {least}.",
+    "spaced-rows": "So few fit side by side that the rows together take at least {least}.",
+    "residue-rows": "So few fit side by side on the pattern that its repeats take at least {least}.",
+    "stacks": "However the panels are stacked, they fill the width only from {least} on.",
+    "wide-panels": "The panels wider than half the cloth cannot lie side by side: they take {least}.",
+}
+
+

@@ -1,0 +1,77 @@
+"""The one door for callers that speak JSON, such as a screen: a request as text in, a reply as text out."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable
+from typing import Any
+
+from plumpline.lengths import LengthError, read_length_full, write_length
+from plumpline.money import MoneyError, read_money
+from plumpline.planning import plan
+from plumpline.prepared import Prepared, prepare
+from plumpline.problems import JobError
+from plumpline.spoken import speak_length
+
+Json = dict[str, Any]
+
+
+def ask(request: str) -> str:
+    """The reply to a request: {"ok": …} or {"problems": [{"at", "code", "text"}]}.
+
+    Requests: {"do": "plan", "job", "effort"}, {"do": "check", "job"}, {"do": "read", "text", "unit"},
+    {"do": "read-money", "text", "currency"}.
+    """
+    wanted = json.loads(request)
+    do = _REQUESTS.get(wanted.get("do"))
+    if do is None:
+        return write_json(_problems("unknown-value", f"There is no request “{wanted.get('do')}”."))
+    return write_json(do(wanted))
+
+
+def write_json(value: object) -> str:
+    """JSON as every answer is written: no spaces to spare, letters as they are, keys in the order they were made."""
+    return json.dumps(value, ensure_ascii=False, separators=(",", ":"))
+
+
+def _problems(code: str, text: str) -> Json:
+    return {"problems": [{"at": "", "code": code, "text": text}]}
+
+
+def _plan(wanted: Json) -> Json:
+    try:
+        return {"ok": plan(wanted["job"], wanted.get("effort", "full"))}
+    except JobError as error:
+        return {"problems": error.problems}
+
+
+def _check(wanted: Json) -> Json:
+    prepared = prepare(wanted["job"])
+    if isinstance(prepared, Prepared):
+        return {"ok": {"version": wanted["job"]["version"]}}
+    return {"problems": [problem.to_json() for problem in prepared]}
+
+
+def _read(wanted: Json) -> Json:
+    try:
+        read = read_length_full(wanted["text"], wanted.get("unit"))
+    except LengthError as error:
+        return _problems(error.code, str(error))
+    nm = read["nm"]
+    texts = {"in": write_length(nm, "in"), "cm": write_length(nm, "cm")}
+    return {"ok": {**read, "texts": texts, "spoken": speak_length(nm, wanted.get("unit") or "in")}}
+
+
+def _read_money(wanted: Json) -> Json:
+    try:
+        return {"ok": read_money(wanted["text"], wanted["currency"])}
+    except MoneyError as error:
+        return _problems(error.code, str(error))
+
+
+_REQUESTS: dict[object, Callable[[Json], Json]] = {
+    "plan": _plan,
+    "check": _check,
+    "read": _read,
+    "read-money": _read_money,
+}

@@ -1,0 +1,201 @@
+"""Reads a job document by the table of fields: values made exact, every problem found at once, nothing guessed."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, field
+from fractions import Fraction
+from typing import Any
+
+from plumpline.fields import Field
+from plumpline.lengths import LengthError, read_length_full
+from plumpline.problems import Problem
+
+_SHARE = re.compile(r"(?:(\d{1,9})/(\d{1,9})|(\d{0,3}(?:[.,]\d{1,9})?)( ?%)?)")
+_RUN = re.compile(r"(\d{1,4})/(\d{1,4})")
+_LONGEST_TEXT = 2000
+_MOST_ENTRIES = 500
+
+Values = dict[str, Any]
+
+
+@dataclass
+class Reading:
+    """What one pass over a document gathers beside its values: problems, and readings that need a question."""
+
+    problems: list[Problem] = field(default_factory=list)
+    questions: list[Problem] = field(default_factory=list)
+
+    def problem(self, at: str, code: str, text: str) -> None:
+        """Notes one problem and goes on reading."""
+        self.problems.append(Problem(at, code, text))
+
+
+def read_fields(value: object, fields: tuple[Field, ...], at: str, reading: Reading) -> Values:
+    """The values of `value` that `fields` knows, exact; a field that is absent or unreadable is absent here."""
+    if not isinstance(value, dict):
+        reading.problem(at, "not-a-job", "Here a group of named fields was expected.")
+        return {}
+    known = {entry.name: entry for entry in fields}
+    for name in value:
+        if name not in known:
+            reading.problem(f"{at}/{_escaped(name)}", "unknown-field", f"There is no field called “{name}” here.")
+    values: Values = {}
+    for entry in fields:
+        if entry.name in value:
+            read = _READERS[entry.kind](value[entry.name], entry, f"{at}/{entry.name}", reading)
+            if read is not None:
+                values[entry.name] = read
+        elif entry.required:
+            reading.problem(f"{at}/{entry.name}", "missing-field", f"{_sentence(entry)} It is not said.")
+    return values
+
+
+def _escaped(name: str) -> str:
+    return name.replace("~", "~0").replace("/", "~1")
+
+
+def _sentence(entry: Field) -> str:
+    return f"“{entry.name}” is missing: {entry.doc}"
+
+
+def _text(value: object, entry: Field, at: str, reading: Reading) -> str | None:
+    if not isinstance(value, str) or len(value) > _LONGEST_TEXT:
+        reading.problem(at, "not-text", f"“{entry.name}” is a text of at most {_LONGEST_TEXT} letters.")
+        return None
+    return value
+
+
+def _identity(value: object, entry: Field, at: str, reading: Reading) -> str | None:
+    text = _text(value, entry, at, reading)
+    if text == "":
+        reading.problem(at, "not-text", f"“{entry.name}” cannot be empty.")
+        return None
+    return text
+
+
+def _choice(value: object, entry: Field, at: str, reading: Reading) -> str | None:
+    if isinstance(value, str) and value in entry.choices:
+        return value
+    allowed = ", ".join(entry.choices)
+    reading.problem(at, "unknown-value", f"“{_shown(value)}” is not known here. It can be: {allowed}.")
+    return None
+
+
+def _shown(value: object) -> str:
+    text = value if isinstance(value, str) else repr(value)
+    return text if len(text) <= 40 else text[:39] + "…"
+
+
+def _constant(value: object, entry: Field, at: str, reading: Reading) -> object | None:
+    if type(value) in (str, int) and str(value) == entry.choices[0]:
+        return value
+    newer = entry.name == "version" and isinstance(value, int) and value > int(entry.choices[0])
+    remedy = " It was written by a newer Plumpline: update this one first." if newer else ""
+    code = "wrong-version" if entry.name == "version" else "not-a-job"
+    reading.problem(at, code, f"“{entry.name}” is “{_shown(value)}”; here it must be {entry.choices[0]}.{remedy}")
+    return None
+
+
+def _count(value: object, _: Field, at: str, reading: Reading) -> int | None:
+    if type(value) is int and 1 <= value <= 10_000:
+        return value
+    reading.problem(at, "not-a-count", f"“{_shown(value)}” is not a number of covers: whole, from 1 to 10000.")
+    return None
+
+
+def _length(value: object, _: Field, at: str, reading: Reading) -> int | None:
+    try:
+        read = read_length_full(value)  # type: ignore[arg-type]  # what is no text is refused there, in words
+    except LengthError as error:
+        reading.problem(at, "not-a-length", str(error))
+        return None
+    for question in read["notices"]:
+        reading.questions.append(Problem(at, question["code"], question["text"]))
+    return int(read["nm"])
+
+
+def _positive(value: object, entry: Field, at: str, reading: Reading) -> int | None:
+    read = _length(value, entry, at, reading)
+    if read == 0:
+        reading.problem(at, "not-a-length", "This measure cannot be nothing. Lay the tape again.")
+        return None
+    return read
+
+
+def _signed(value: object, entry: Field, at: str, reading: Reading) -> int | None:
+    if isinstance(value, str) and value.lstrip()[:1] in ("-", "−"):
+        read = _length(value.lstrip()[1:], entry, at, reading)
+        return None if read is None else -read
+    return _length(value, entry, at, reading)
+
+
+def _grid(value: object, entry: Field, at: str, reading: Reading) -> int | None:
+    return 0 if value == "0" else _length(value, entry, at, reading)
+
+
+def _share(value: object, _: Field, at: str, reading: Reading) -> Fraction | None:
+    match = _SHARE.fullmatch(value.strip()) if isinstance(value, str) else None
+    share = _share_value(match) if match else None
+    if share is None or share >= 1:
+        text = f"“{_shown(value)}” is not a share lost in the wash: write 0.03 for three in a hundred."
+        reading.problem(at, "not-a-fraction", text)
+        return None
+    return share
+
+
+def _share_value(match: re.Match[str]) -> Fraction | None:
+    top, bottom, decimal, percent = match.groups()
+    if top is not None:
+        return Fraction(int(top), int(bottom)) if int(bottom) else None
+    if not decimal:
+        return None
+    return Fraction(decimal.replace(",", ".")) / (100 if percent else 1)
+
+
+def _run(value: object, entry: Field, at: str, reading: Reading) -> Fraction | int | None:
+    match = _RUN.fullmatch(value.strip()) if isinstance(value, str) else None
+    if match is None:
+        return _positive(value, entry, at, reading)
+    top, bottom = int(match[1]), int(match[2])
+    if bottom and 0 < 2 * top <= bottom:
+        return Fraction(top, bottom)
+    reading.problem(at, "not-a-fraction", f"“{match[0]}” of the side: a taper can start up to the middle, 1/2.")
+    return None
+
+
+def _object(value: object, entry: Field, at: str, reading: Reading) -> Values:
+    return read_fields(value, entry.fields, at, reading)
+
+
+def _list(value: object, entry: Field, at: str, reading: Reading) -> list[Values] | None:
+    if not isinstance(value, list) or len(value) > _MOST_ENTRIES:
+        reading.problem(at, "not-a-job", f"“{entry.name}” is a list of at most {_MOST_ENTRIES} entries.")
+        return None
+    return [read_fields(item, entry.fields, f"{at}/{index}", reading) for index, item in enumerate(value)]
+
+
+def _kept(value: object, entry: Field, at: str, reading: Reading) -> object:
+    text = f"“{entry.name}” is kept with the job, but this version does not look at it yet."
+    reading.questions.append(Problem(at, "not-used-yet", text))
+    return value
+
+
+_READERS = {
+    "text": _text,
+    "id": _identity,
+    "choice": _choice,
+    "constant": _constant,
+    "count": _count,
+    "length": _length,
+    "positive": _positive,
+    "signed": _signed,
+    "grid": _grid,
+    "share": _share,
+    "run": _run,
+    "amount": _identity,
+    "currency": _identity,
+    "object": _object,
+    "list": _list,
+    "kept": _kept,
+}

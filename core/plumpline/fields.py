@@ -1,0 +1,191 @@
+"""Every field of the job document, once: the reader, the JSON Schema and the screens' tests all follow this table."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+FORMAT = "plumpline-job"
+VERSION = 1
+
+
+@dataclass(frozen=True)
+class Field:
+    """One field: its name, the kind of value it holds, and what it means to a maker.
+
+    `kind` is one of: `text`, `id`, `length` (0 or more), `positive` (a length above 0), `signed` (a length that
+    may be negative), `grid` (a length or "0"), `share` (a fraction lost, from 0 up to but not including 1, as
+    text), `run` (a fraction of a side or a length), `count` (a whole number from 1), `choice`, `amount` (money
+    as text), `currency`, `object`, `list`, `kept` (stored and passed on, not looked at yet), `constant`.
+    """
+
+    name: str
+    kind: str
+    doc: str
+    required: bool = False
+    choices: tuple[str, ...] = ()
+    fields: tuple[Field, ...] = field(default=())
+
+
+OFFSET = (
+    Field("across", "signed", "How far right of the centre of the face the motif is to stand."),
+    Field("along", "signed", "How far above the centre of the face the motif is to stand."),
+)
+
+FACE = (
+    Field("cloth", "id", "Which cloth this face is cut from.", required=True),
+    Field(
+        "pattern",
+        "choice",
+        "free: cut anywhere; alike: every panel shows the same place of the pattern; centred: a motif in the middle.",
+        choices=("free", "alike", "centred"),
+    ),
+    Field("motif", "id", "Which motif stands in the middle of a centred face."),
+    Field("offset", "object", "How far from the middle the motif is to stand.", fields=OFFSET),
+    Field("turn", "choice", "Narrows how this panel may be turned.", choices=("none", "half", "quarter")),
+    Field("group", "id", "Alike panels of several covers that share a group show the same place."),
+)
+
+AGAIN = (
+    Field("width", "positive", "The second reading of the width."),
+    Field("length", "positive", "The second reading of the height."),
+)
+
+INSERT = (
+    Field("shape", "choice", "The shape of the pad.", required=True, choices=("rectangle",)),
+    Field("width", "positive", "Side to side, pressed flat, seam to seam."),
+    Field("length", "positive", "The height as it stands, seam to seam."),
+    Field(
+        "fill",
+        "choice",
+        "The filling, which decides the rule of fit.",
+        choices=("feather", "down", "polyester", "hollow-fibre", "microbead", "firm", "foam"),
+    ),
+    Field(
+        "measured",
+        "choice",
+        "What the tape was laid on.",
+        choices=("insert", "foam", "label", "old-cover", "opening"),
+    ),
+    Field("clearance", "length", "How much smaller than its opening the finished cover is to be."),
+    Field("again", "object", "A second reading of the same measures.", fields=AGAIN),
+)
+
+EDGE = (Field("kind", "choice", "The edge of the cover.", required=True, choices=("plain",)),)
+
+CLOSURE = (
+    Field("kind", "choice", "How the cover is closed.", required=True, choices=("hand-sewn",)),
+    Field("at", "choice", "The edge that is closed last.", choices=("bottom",)),
+    Field("opening", "positive", "The length left open to fill the cover."),
+    Field("seam", "positive", "The seam allowance at the closing edge, where it differs."),
+)
+
+CORNERS = (
+    Field("kind", "choice", "The corners of the cover.", required=True, choices=("square", "tapered")),
+    Field("depth", "positive", "How far the raw corner is moved in, on both edges."),
+    Field("run", "run", "Where the taper starts, from the raw corner: a fraction of the side or a length."),
+)
+
+COVER = (
+    Field("smaller_by", "length", "How much smaller than the pad the cover is, once over the whole width and height."),
+    Field("seam", "positive", "The seam allowance of every edge."),
+    Field("side_seam", "positive", "The seam allowance of the two sides, where it differs."),
+    Field("edge", "object", "The edge of the cover.", fields=EDGE),
+    Field("closure", "object", "How the cover is closed.", fields=CLOSURE),
+    Field("corners", "object", "The corners of the cover.", fields=CORNERS),
+    Field("front", "object", "The front panel.", required=True, fields=FACE),
+    Field("back", "object", "The back panel.", required=True, fields=FACE),
+)
+
+CUSHION = (
+    Field("id", "id", "A short name that stays the same.", required=True),
+    Field("name", "text", "What the maker calls it."),
+    Field("quantity", "count", "How many of this cover.", required=True),
+    Field("kind", "choice", "The kind of cover.", required=True, choices=("knife-edge",)),
+    Field("size_from", "choice", "Whether the pad or the finished size was given.", choices=("insert", "finished")),
+    Field("insert", "object", "The pad, or the finished size wanted.", required=True, fields=INSERT),
+    Field("cover", "object", "How the cover is made.", required=True, fields=COVER),
+)
+
+REPEAT = (
+    Field("across", "length", "To the next column of motifs, even if it stands lower."),
+    Field("along", "length", "To the next motif in the same column."),
+    Field("drop", "length", "How much further along the next column stands; half the repeat is a half-drop."),
+)
+
+MOTIF = (
+    Field("id", "id", "A short name that stays the same.", required=True),
+    Field("name", "text", "What the maker calls it."),
+    Field("across", "length", "From the left edge of the cloth, selvedge included.", required=True),
+    Field("along", "length", "From the squared cut end (start measured), else from any line across.", required=True),
+)
+
+FLAW = (
+    Field("across", "length", "From the left edge of the cloth.", required=True),
+    Field("along", "length", "From the cut end.", required=True),
+    Field("width", "positive", "How wide it is.", required=True),
+    Field("length", "positive", "How long it is.", required=True),
+)
+
+SHRINKAGE = (
+    Field("across", "share", "Fraction of the width lost in the first wash."),
+    Field("along", "share", "Fraction of the length lost in the first wash."),
+)
+
+PRICE = (
+    Field("amount", "amount", "The price of one unit of length.", required=True),
+    Field("per", "choice", "The unit of length the price is for.", required=True, choices=("yd", "m")),
+    Field("currency", "currency", "An ISO 4217 code.", required=True),
+)
+
+CLOTH = (
+    Field("id", "id", "A short name that stays the same.", required=True),
+    Field("name", "text", "What the maker calls it."),
+    Field("width", "positive", "The bolt's true width, edge to edge.", required=True),
+    Field("selvedge", "length", "What cannot be used at each side."),
+    Field(
+        "direction",
+        "choice",
+        "one-way: nothing may be turned; two-way: half turns; any: quarter turns too.",
+        choices=("one-way", "two-way", "any"),
+    ),
+    Field(
+        "up",
+        "choice",
+        "Where the top of the pattern or nap points on the cloth, seen from the cut end.",
+        choices=("away", "toward", "left", "right"),
+    ),
+    Field("repeat", "object", "The repeat of the pattern.", fields=REPEAT),
+    Field("motifs", "list", "Points of the pattern that a face can be centred on.", fields=MOTIF),
+    Field(
+        "start",
+        "choice",
+        "Where the pattern stands at the cut end: measured, chosen when it is cut, or unknown.",
+        choices=("measured", "choose", "unknown"),
+    ),
+    Field("squaring", "length", "What both ends together lose by being squared."),
+    Field("shrinkage", "object", "What the first wash takes.", fields=SHRINKAGE),
+    Field(
+        "wash",
+        "choice",
+        "When the cloth is washed.",
+        choices=("before-cutting", "after-making"),
+    ),
+    Field("flaws", "list", "Places no panel may touch; only with start measured.", fields=FLAW),
+    Field("sold_by", "positive", "The shop's selling step."),
+    Field("price", "object", "What the cloth costs.", fields=PRICE),
+    Field("piece", "kept", "A length in hand."),
+)
+
+JOB = (
+    Field("format", "constant", "Always plumpline-job.", required=True, choices=(FORMAT,)),
+    Field("version", "constant", "The version of this document.", required=True, choices=(str(VERSION),)),
+    Field("id", "id", "A short name that stays the same.", required=True),
+    Field("name", "text", "What the maker calls the job."),
+    Field("client", "text", "Whom the job is for."),
+    Field("notes", "text", "Anything worth remembering."),
+    Field("units", "choice", "The units answers are written in.", required=True, choices=("in", "cm", "mm")),
+    Field("grid", "grid", "Cut sizes are rounded up to this; 0 for none."),
+    Field("cushions", "list", "The covers to make.", required=True, fields=CUSHION),
+    Field("cloths", "list", "The cloths they are cut from.", required=True, fields=CLOTH),
+    Field("quote", "kept", "Rates and extras of the price."),
+)

@@ -1,0 +1,52 @@
+"""Figures as an answer shows them: lengths with their text, sizes, and a length in the words of a shop."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from plumpline.job import NM_PER_CM, NM_PER_YARD
+from plumpline.lengths import NM_PER_INCH, write_length, write_length_up
+
+Figure = dict[str, Any]
+
+
+def figure(nm: int, units: str) -> Figure:
+    """A length as the answer carries it: exact nm and the text in the job's units."""
+    return {"nm": nm, "text": write_length(nm, units)}
+
+
+def size(width: int, length: int, units: str) -> str:
+    """Two lengths as one text with one unit: "18 × 17 5/8 in"."""
+    return f"{bare(width, units)} × {write_length(length, units)}"
+
+
+def bare(nm: int, units: str) -> str:
+    """A length without its unit, for a sentence that names the unit once."""
+    return write_length(nm, units).removesuffix(f" {units}")
+
+
+def shop_unit(step: int, units: str) -> str:
+    """The unit a shop counts in, seen from its selling step: yards, metres, or inches for odd steps."""
+    if step % (NM_PER_YARD // 16) == 0:
+        return "yd"
+    if step % NM_PER_CM == 0:
+        return "m"
+    return "in" if units == "in" else "m"
+
+
+def length_to_ask(nm: int, step: int, units: str) -> str:
+    """A whole number of selling steps in the words of the shop: "2 1/8 yd", "1.9 m"."""
+    unit = shop_unit(step, units)
+    return write_length(nm, unit, {"yd": NM_PER_YARD // 16, "m": 1_000_000, "in": NM_PER_INCH // 16}[unit])
+
+
+def in_other_system(nm: int, step: int, units: str) -> str:
+    """The same length for a shop of the other system, rounded up to the next cm or 1/8 in."""
+    if shop_unit(step, units) == "m":
+        return write_length_up(nm, "in")
+    return write_length_up(nm, "m")
+
+
+def counted(number: int, one: str, many: str) -> str:
+    """A number with its word: "1 panel", "12 panels"."""
+    return f"{number} {one if number == 1 else many}"

@@ -1,0 +1,146 @@
+"""What the maker is told beside the answer: warnings, questions, and the ways out that were planned."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Any
+
+from plumpline import remedies
+from plumpline.cushions.knife_edge import KnifeEdge
+from plumpline.figures import length_to_ask
+from plumpline.job import HABITS, Job, name_of
+from plumpline.layplan import ClothPlan
+from plumpline.lengths import NM_PER_INCH, write_length
+from plumpline.prepared import Prepared
+from plumpline.problems import Problem
+
+Notice = dict[str, Any]
+
+_LEVELS = ("stop", "warn", "info")
+# So many times the bare area of the panels is more than any pattern explains.
+_FAR_ABOVE = 5
+
+
+def notice(level: str, code: str, at: str, text: str, way_out: dict[str, Any] | None = None) -> Notice:
+    """One notice in the form the answer carries."""
+    return {"level": level, "code": code, "at": at, "text": text, "way_out": way_out}
+
+
+def stop(problem: Problem) -> Notice:
+    """A problem that left part of the job without an answer."""
+    return notice("stop", problem.code, problem.at, problem.text, problem.way_out)
+
+
+def in_order(notices: list[Notice]) -> list[Notice]:
+    """Stops first, then what has a way out, then warnings, then what is merely good to know."""
+    return sorted(notices, key=lambda n: (n["level"] != "stop", n["way_out"] is None, _LEVELS.index(n["level"])))
+
+
+def question(problem: Problem) -> Notice:
+    """A reading that deserves a question, or a part of the document not used yet."""
+    return notice("info" if problem.code == "not-used-yet" else "warn", problem.code, problem.at, problem.text)
+
+
+def cover_notices(cover: KnifeEdge, job: Job) -> Iterator[Notice]:
+    """What is worth saying about one cover."""
+    insert, at = cover.cushion.insert, cover.cushion.at
+    for name, first, second in (
+        ("width", insert.width, insert.again_width),
+        ("length", insert.length, insert.again_length),
+    ):
+        if first and second and abs(first - second) > most_apart(insert.fill):
+            one, two = (write_length(nm, job.units) for nm in (first, second))
+            text = f"The two readings are {one} and {two}: lay the tape once more."
+            yield notice("warn", "readings-disagree", f"{at}/insert/{name}", text)
+    if insert.measured == "label":
+        text = f"Planned from the label of {name_of(cover.cushion)}. Labels differ from pads: tape it before cutting."
+        yield notice("warn", "tape-the-pad", f"{at}/insert/measured", text)
+
+
+def most_apart(fill: str | None) -> int:
+    """How far two readings may differ: 1/2 in on a soft pad, 1/8 in on foam (common practice); in nm."""
+    return NM_PER_INCH // 8 if fill == "foam" else NM_PER_INCH // 2
+
+
+def cloth_notices(planned: ClothPlan, job: Job) -> Iterator[Notice]:
+    """What is worth saying about one cloth without planning anything else."""
+    area = 0
+    for piece in planned.pieces:
+        area += piece.width * piece.length * piece.count
+    floor = area // planned.laid.usable
+    if planned.plan.length > _FAR_ABOVE * floor:
+        laid, bare = (write_length(nm, job.units) for nm in (planned.plan.length, floor))
+        text = f"The panels alone would fill {bare}, yet {laid} are laid: check the measures and the repeat."
+        yield notice("warn", "far-above-the-floor", planned.cloth.at, text)
+
+
+def margin_notices(planned: ClothPlan, job: Job, document: dict[str, Any] | None, work: int) -> Iterator[Notice]:
+    """A cloth planned to its very edges: said, with what it takes to be careful where `document` lets us try."""
+    cloth, units = planned.cloth, job.units
+    if not cloth.selvedge:
+        text = f"All {write_length(cloth.width or 0, units)} are used, edge to edge. Measure the width first."
+        text += _careful(planned, document, "selvedge", f"{write_length(HABITS[units].selvedge, units)} a side", work)
+        yield notice("warn", "no-selvedge-margin", f"{cloth.at}/selvedge", text)
+    if not cloth.squaring:
+        text = "Nothing is allowed for squaring the two ends."
+        text += _careful(planned, document, "squaring", f"{write_length(HABITS[units].squaring, units)} for them", work)
+        yield notice("warn", "no-squaring-margin", f"{cloth.at}/squaring", text)
+
+
+def _careful(planned: ClothPlan, document: dict[str, Any] | None, name: str, margin: str, work: int) -> str:
+    careful = remedies.usual_margin(document, planned, name, work) if document else None
+    if document is None or careful is None:
+        return ""
+    return f" With {margin} it takes {length_to_ask(careful.buy, planned.cloth.sold_by, document['units'])}."
+
+
+def ways_out(prepared: Prepared, planned: ClothPlan, document: dict[str, Any], work: int) -> Iterator[Notice]:
+    """Every small change that was planned and saves a length."""
+    units = prepared.job.units
+    start = remedies.chosen_start(document, planned, work)
+    if start is not None:
+        yield _start(start, planned, units)
+    seam = remedies.less_side_seam(document, prepared, planned, work)
+    if seam is not None:
+        yield _seam(seam, units)
+    wider = remedies.wider_cloth(document, planned, work) if seam is None else None
+    if wider is not None:
+        yield _wider(wider, planned, units)
+    turned = remedies.free_turning(document, planned, work)
+    if turned is not None:
+        yield _turning(turned, planned, units)
+
+
+def _saving(way: remedies.WayOut, units: str) -> str:
+    step = way.after.cloth.sold_by
+    return f"{length_to_ask(way.after.buy, step, units)} would do, {length_to_ask(way.saved, step, units)} less"
+
+
+def _seam(way: remedies.WayOut, units: str) -> Notice:
+    seams = sorted({change.value for change in way.changes})
+    widths = sorted({piece.width for piece in way.after.pieces})
+    narrow = " and ".join(write_length(width, units) for width in widths)
+    do = f"Cut the panels {narrow} wide (side seams {' and '.join(seams)})"
+    text = f"A little less side seam and one more panel fits side by side: {_saving(way, units)}."
+    at = way.changes[0].at.removesuffix("side_seam") + "seam"
+    return notice("info", "one-more-would-fit", at, text, way.to_json(do, units))
+
+
+def _wider(way: remedies.WayOut, planned: ClothPlan, units: str) -> Notice:
+    width = way.changes[0].value
+    text = f"On cloth {width} wide {_saving(way, units)}. Measure the width again, or look for a wider cloth."
+    return notice("info", "wider-cloth", f"{planned.cloth.at}/width", text)
+
+
+def _start(way: remedies.WayOut, planned: ClothPlan, units: str) -> Notice:
+    text = "A whole repeat is added because the cut may fall anywhere. "
+    text += f"Chosen at the counter, {_saving(way, units)}."
+    way_out = way.to_json("Choose where the first cut falls", units)
+    return notice("info", "start-unknown", f"{planned.cloth.at}/start", text, way_out)
+
+
+def _turning(way: remedies.WayOut, planned: ClothPlan, units: str) -> Notice:
+    text = "If this cloth has no nap, no pattern and no right way up, panels may be turned: "
+    text += f"{_saving(way, units)}."
+    way_out = way.to_json("Let the panels be turned", units)
+    return notice("info", "turning-would-save", f"{planned.cloth.at}/direction", text, way_out)

@@ -1,0 +1,90 @@
+"""`plan`: from a job document to the answer, one cloth after the other, with every problem at once."""
+
+from __future__ import annotations
+
+from typing import Any, Literal
+
+from plumpline import notices, remedies
+from plumpline.answer import cloth_answer, cover_answer, materials, piece_answer
+from plumpline.job import Cloth
+from plumpline.layout.budget import QUICK_WORK
+from plumpline.layout.strip import CannotLay
+from plumpline.layplan import ClothPlan, cannot_lay, plan_cloth
+from plumpline.prepared import Prepared, prepare
+from plumpline.problems import JobError, Problem
+from plumpline.version import __version__
+
+Effort = Literal["quick", "full"]
+
+# "full" may cost forty times the counted work of "quick": half of it for the plan and its straight twin, the rest
+# for the ways out, each of which is planned quickly.
+_WORK = {"quick": QUICK_WORK, "full": 20 * QUICK_WORK}
+
+_NO_COVER = Problem("/cushions", "missing-field", "There is no cover in this job yet: add one.")
+
+
+def plan(job: dict[str, Any], effort: Effort = "full") -> dict[str, Any]:
+    """The answer to a job document: what to cut, the lay plan of each cloth, how much to ask for, and why.
+
+    `job` is a document of format "plumpline-job", version 1. `effort` "quick" gives the first good lay plan,
+    "full" the best one and the ways out; both are bounded by counted work, so the same job always has the same
+    answer. Lengths in the answer are {"nm": int, "text": str}. Raises `JobError` with every problem at once where
+    nothing can be planned.
+    """
+    prepared = prepare(job)
+    if not isinstance(prepared, Prepared):
+        raise JobError(prepared)
+    outcomes = [_plan_cloth(prepared, cloth, job, _WORK[effort]) for cloth in _ready(prepared)]
+    planned = [outcome for outcome in outcomes if isinstance(outcome, ClothPlan)]
+    problems = [*prepared.problems, *(outcome for outcome in outcomes if isinstance(outcome, Problem))]
+    if not planned:
+        raise JobError(problems or [_NO_COVER])
+    said = [notices.stop(problem) for problem in problems]
+    for one in planned:
+        said.extend(_about(prepared, one, job, effort))
+    return _answer(prepared, planned, said)
+
+
+def _ready(prepared: Prepared) -> list[Cloth]:
+    return [cloth for cloth in prepared.job.cloths if prepared.is_ready(cloth)]
+
+
+def _plan_cloth(prepared: Prepared, cloth: Cloth, document: dict[str, Any], work: int) -> ClothPlan | Problem:
+    pieces, units = prepared.pieces_on(cloth), prepared.job.units
+    try:
+        return plan_cloth(cloth, pieces, work)
+    except CannotLay as error:
+        turned = None
+        if error.code == "too-wide-unless-turned":
+            turned = remedies.on_its_side(document, cloth, QUICK_WORK)
+        way_out = turned.to_json("Lay every panel on its side", units) if turned else None
+        return cannot_lay(error, cloth, pieces, units, way_out)
+
+
+def _about(prepared: Prepared, planned: ClothPlan, job: dict[str, Any], effort: Effort) -> list[notices.Notice]:
+    known = prepared.job
+    said = list(notices.cloth_notices(planned, known))
+    if effort == "quick":
+        return said + list(notices.margin_notices(planned, known, None, QUICK_WORK))
+    said += notices.margin_notices(planned, known, job, QUICK_WORK)
+    return said + list(notices.ways_out(prepared, planned, job, QUICK_WORK))
+
+
+def _answer(prepared: Prepared, planned: list[ClothPlan], said: list[notices.Notice]) -> dict[str, Any]:
+    job = prepared.job
+    said += [notices.question(problem) for problem in job.questions]
+    for cover in prepared.covers:
+        said.extend(notices.cover_notices(cover, job))
+    return {
+        "format": "plumpline-plan",
+        "version": 1,
+        "core": __version__,
+        "units": job.units,
+        "cushions": [cover_answer(cover, job) for cover in prepared.covers],
+        "pieces": [piece_answer(piece, job) for cover in prepared.covers for piece in cover.pieces],
+        "cloths": [cloth_answer(one, job) for one in planned],
+        "materials": [entry for cover in prepared.covers for entry in materials(cover, job)],
+        "notices": notices.in_order(said),
+    }
+
+

@@ -1,0 +1,77 @@
+"""What can be wrong with a job, said in a maker's words: every problem has a place, a code and a text."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from typing import Any
+
+# One table of codes, so that a screen can map each to its field and a test can see none is invented on the way.
+CODES: dict[str, str] = {
+    # what was typed
+    "not-a-job": "The document is not a job of this format.",
+    "wrong-version": "The document was written by a version that cannot be read here.",
+    "unknown-field": "A field that does not exist: a slip of the pen would otherwise be lost without a word.",
+    "unknown-value": "A choice that does not exist, or not for this kind of cover.",
+    "missing-field": "Something the plan cannot do without.",
+    "missing-width": "The width has not been measured.",
+    "missing-length": "The height has not been measured.",
+    "not-a-length": "The text cannot be read as a length.",
+    "not-a-fraction": "The text cannot be read as a fraction.",
+    "not-a-count": "The number of pieces is not a whole number from 1 up.",
+    "not-an-amount": "The text cannot be read as an amount of money.",
+    "not-text": "A text was expected.",
+    "no-such-cloth": "A cover names a cloth that the job does not have.",
+    "no-such-motif": "A cover names a motif that its cloth does not have.",
+    "same-id-twice": "Two entries share one id.",
+    # what a reading asks back
+    "improper-fraction": "11/4 is 2 3/4; 1 1/4 may have been meant.",
+    "comma-as-decimal": "1,024 was read as 1.024.",
+    "readings-disagree": "Two readings of the tape differ by more than the pad can.",
+    "tape-the-pad": "Planned from the size on the label; the pad itself is still to be taped.",
+    # what cannot be made
+    "nothing-left": "The cover would come out with no size left.",
+    "opening-too-long": "The opening is longer than the edge it lies in.",
+    "corner-too-large": "The corner taper does not fit on the panel.",
+    "too-wide": "A panel is wider than the usable cloth.",
+    "too-wide-unless-turned": "A panel fits the cloth only when it is turned.",
+    "motif-cannot-be-centred": "No motif lies where this panel could have it at its centre.",
+    "rules-contradict": "Two things asked for cannot both be true.",
+    "wash-not-said": "The cloth shrinks, but it is not said when it is washed.",
+    "flaw-outside": "A flaw lies outside the cloth.",
+    # what is worth knowing
+    "no-selvedge-margin": "The whole ticket width is planned to the edge.",
+    "no-squaring-margin": "Nothing is allowed for squaring the ends.",
+    "one-more-would-fit": "A little less seam, and one more panel fits side by side.",
+    "wider-cloth": "A slightly wider cloth would need a shorter length.",
+    "turning-would-save": "If the cloth has no direction, turning panels saves a length.",
+    "start-unknown": "A whole repeat is added because nobody knows where the first cut will fall.",
+    "far-above-the-floor": "The length is many times what the area of the panels needs.",
+    "not-used-yet": "A part of the document that this version keeps but does not look at.",
+}
+
+
+@dataclass(frozen=True)
+class Problem:
+    """One thing that stops a job: a JSON pointer into the document, a code of `CODES`, and what to do.
+
+    `way_out` is a change of the document that was planned, in the form a notice carries.
+    """
+
+    at: str
+    code: str
+    text: str
+    way_out: dict[str, Any] | None = None
+
+    def to_json(self) -> dict[str, Any]:
+        """The problem as the plain dict an answer carries."""
+        way_out = {} if self.way_out is None else {"way_out": self.way_out}
+        return {"at": self.at, "code": self.code, "text": self.text, **way_out}
+
+
+class JobError(ValueError):
+    """A job that cannot be planned; `.problems` is a list of plain dicts, every problem at once."""
+
+    def __init__(self, problems: Iterable[Problem]) -> None:
+        self.problems = [problem.to_json() for problem in problems]
+        super().__init__("; ".join(f"{p['at'] or '/'}: {p['text']}" for p in self.problems))

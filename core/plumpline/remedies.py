@@ -1,0 +1,190 @@
+"""Ways out: small changes to the job, each tried by planning it, that save a length at the counter."""
+
+from __future__ import annotations
+
+import copy
+from collections.abc import Iterator
+from dataclasses import dataclass
+from itertools import combinations
+from typing import Any
+
+from plumpline.cloth import cut_across
+from plumpline.cushions.knife_edge import KnifeEdge
+from plumpline.figures import figure, length_to_ask
+from plumpline.job import HABITS, NM_PER_CM, Cloth
+from plumpline.layout.strip import CannotLay
+from plumpline.layplan import TURN_OF_UP, ClothPlan, plan_cloth
+from plumpline.lengths import NM_PER_INCH, write_length
+from plumpline.prepared import Prepared, prepare
+
+# How many seams are tried at most, so that a job of many sizes costs no more than one of few.
+_MOST_TRIALS = 4
+_MOST_ABREAST = 4
+
+
+@dataclass(frozen=True)
+class Change:
+    """One value of the document to set: a JSON pointer and the new value."""
+
+    at: str
+    value: str
+
+
+@dataclass(frozen=True)
+class WayOut:
+    """Changes that were planned, the cloth's plan with them, and how much less is bought (nm; 0: just possible)."""
+
+    changes: tuple[Change, ...]
+    after: ClothPlan
+    saved: int
+
+    def to_json(self, text: str, units: str) -> dict[str, Any]:
+        """The way out as an answer carries it: what to do, what it buys, what it saves."""
+        step = self.after.cloth.sold_by
+        return {
+            "text": text,
+            "buy": figure(self.after.buy, units),
+            "ask": length_to_ask(self.after.buy, step, units),
+            "saves": length_to_ask(self.saved, step, units) if self.saved else None,
+            "change": [{"at": change.at, "value": change.value} for change in self.changes],
+        }
+
+
+def changed(document: dict[str, Any], changes: tuple[Change, ...]) -> dict[str, Any]:
+    """A copy of the document with the values set; objects missing on the way are made."""
+    result = copy.deepcopy(document)
+    for change in changes:
+        *way, last = change.at.split("/")[1:]
+        place: Any = result
+        for name in way:
+            place = place[int(name)] if isinstance(place, list) else place.setdefault(name, {})
+        place[last] = change.value
+    return result
+
+
+def plan_with(document: dict[str, Any], changes: tuple[Change, ...], index: int, work: int) -> ClothPlan | None:
+    """The plan of cloth `index` with the changes made, if it can be planned with them."""
+    prepared = prepare(changed(document, changes))
+    if not isinstance(prepared, Prepared):
+        return None
+    cloth = prepared.job.cloths[index]
+    if not prepared.is_ready(cloth):
+        return None
+    try:
+        return plan_cloth(cloth, prepared.pieces_on(cloth), work)
+    except CannotLay:
+        return None
+
+
+def _if_it_saves(
+    document: dict[str, Any], changes: tuple[Change, ...], planned: ClothPlan, work: int
+) -> WayOut | None:
+    after = plan_with(document, changes, planned.cloth.index, work)
+    if after is None or after.buy >= planned.buy:
+        return None
+    return WayOut(changes, after, planned.buy - after.buy)
+
+
+def less_side_seam(
+    document: dict[str, Any], prepared: Prepared, planned: ClothPlan, work: int
+) -> WayOut | None:
+    """The least cut in the side seams that fits one more panel side by side and saves a length, if there is one.
+
+    No seam is taken below 1/4 in (6 mm), the least that holds on furnishing cloth (common practice).
+    """
+    for less in _narrowings(prepared, planned)[:_MOST_TRIALS]:
+        changes = tuple(_seam_changes(prepared, planned, less))
+        way = _if_it_saves(document, changes, planned, work) if changes else None
+        if way is not None:
+            return way
+    return None
+
+
+def _narrowings(prepared: Prepared, planned: ClothPlan) -> list[int]:
+    """By how much every panel would have to be narrower for one more to fit, least first; nm on the grid."""
+    grid = prepared.job.grid or 1
+    if TURN_OF_UP[planned.cloth.up] in (90, 270):
+        return []
+    widths = sorted({piece.width for piece in planned.pieces})
+    usable = planned.laid.usable
+    least = {-(-(total - usable) // count // grid) * grid for total, count in _rows_just_too_wide(widths, usable)}
+    return sorted(least)
+
+
+def _rows_just_too_wide(widths: list[int], usable: int) -> Iterator[tuple[int, int]]:
+    """Rows of one or two widths that do not fit any more: (their width together, how many panels)."""
+    for w in widths:
+        count = usable // w + 1
+        yield count * w, count
+    for a, b in combinations(widths[:_MOST_ABREAST], 2):
+        for i in range(1, _MOST_ABREAST + 1):
+            count = max(0, (usable - i * a) // b) + 1
+            yield i * a + count * b, i + count
+
+
+def _seam_changes(prepared: Prepared, planned: ClothPlan, less: int) -> Iterator[Change]:
+    """For every cover cut from the cloth, the side seam that makes its panels `less` nm narrower."""
+    job, cloth = prepared.job, planned.cloth
+    for cover in prepared.covers:
+        widths = [piece.width for piece in cover.pieces if piece.face.cloth == cloth.id]
+        if not widths:
+            continue
+        seam = _seam_for(cover, widths[0] - less, planned, job.units)
+        if seam < HABITS[job.units].least_seam:
+            continue
+        narrow = cut_across(cloth, cover.width + 2 * seam, job.grid)
+        if narrow <= widths[0] - less:
+            yield Change(f"{cover.cushion.at}/cover/side_seam", write_length(seam, job.units, 1))
+
+
+def _seam_for(cover: KnifeEdge, cut: int, planned: ClothPlan, units: str) -> int:
+    """The side seam of a panel cut `cut` nm wide, down to a figure that can be chalked: 1/32 in or 1/2 mm."""
+    cloth = planned.cloth
+    kept = 1 - (cloth.shrink_across if cloth.wash == "after-making" else 0)
+    fine = NM_PER_INCH // 32 if units == "in" else NM_PER_CM // 20
+    return int((cut * kept - cover.width) / 2 // fine) * fine
+
+
+def chosen_start(document: dict[str, Any], planned: ClothPlan, work: int) -> WayOut | None:
+    """Choosing where the first cut falls, instead of buying a repeat for not knowing."""
+    if not planned.repeats:
+        return None
+    return _if_it_saves(document, (Change(f"{planned.cloth.at}/start", "choose"),), planned, work)
+
+
+def free_turning(document: dict[str, Any], planned: ClothPlan, work: int) -> WayOut | None:
+    """Turning panels, where nobody has said that the cloth has a direction."""
+    if planned.cloth.direction_said:
+        return None
+    return _if_it_saves(document, (Change(f"{planned.cloth.at}/direction", "any"),), planned, work)
+
+
+def usual_margin(document: dict[str, Any], planned: ClothPlan, name: str, work: int) -> ClothPlan | None:
+    """The plan with the usual `selvedge` or `squaring` in place of none: what it would cost to be careful."""
+    habits = HABITS[document["units"]]
+    usual = write_length(habits.selvedge if name == "selvedge" else habits.squaring, document["units"])
+    return plan_with(document, (Change(f"{planned.cloth.at}/{name}", usual),), planned.cloth.index, work)
+
+
+def on_its_side(document: dict[str, Any], cloth: Cloth, work: int) -> WayOut | None:
+    """Every panel laid a quarter turned, its top to the left: the way out where one is wider than the cloth."""
+    changes = (Change(f"{cloth.at}/up", "left"),)
+    after = plan_with(document, changes, cloth.index, work)
+    return None if after is None else WayOut(changes, after, 0)
+
+
+def wider_cloth(document: dict[str, Any], planned: ClothPlan, work: int) -> WayOut | None:
+    """The least wider cloth, up to 4 in (10 cm) more, on which one more panel fits and a length is saved."""
+    units = document["units"]
+    most = 4 * NM_PER_INCH if units == "in" else 10 * NM_PER_CM
+    widths = sorted({piece.width for piece in planned.pieces})
+    usable, wide = planned.laid.usable, planned.cloth.width or 0
+    more = sorted({total - usable for total, _ in _rows_just_too_wide(widths, usable) if total - usable <= most})
+    for extra in more[:_MOST_TRIALS]:
+        step = HABITS[units].grid
+        width = write_length(-(-(wide + extra) // step) * step, units)
+        change = Change(f"{planned.cloth.at}/width", width)
+        way = _if_it_saves(document, (change,), planned, work)
+        if way is not None:
+            return way
+    return None

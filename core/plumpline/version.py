@@ -1,0 +1,3 @@
+"""The version of the core, named in every answer."""
+
+__version__ = "0.1.0"

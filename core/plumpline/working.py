@@ -1,0 +1,189 @@
+"""How a figure came about, in sentences a maker can check with a pencil."""
+
+from __future__ import annotations
+
+from collections import Counter
+from fractions import Fraction
+
+from plumpline.cloth import lost_before_cutting
+from plumpline.cushions.knife_edge import KnifeEdge
+from plumpline.figures import counted, length_to_ask, size
+from plumpline.job import Cloth, Job
+from plumpline.layout.strip import Placement, Plan
+from plumpline.layplan import ClothPlan
+from plumpline.lengths import decimal_text, write_length
+from plumpline.money import cost, write_money
+
+
+def cover_working(cover: KnifeEdge, job: Job) -> list[str]:
+    """From what was measured to the cut size."""
+    units, cushion = job.units, cover.cushion
+    insert = cushion.insert
+    measured = size(insert.width or 0, insert.length or 0, units)
+    finished = size(cover.width, cover.length, units)
+    if cushion.size_from == "finished":
+        lines = [f"Finished size wanted: {finished}."]
+        lines.append(f"Pad {_smaller(cover, job, 'larger')} ({cover.fit.rule}): {_pad(cover, job)}.")
+    elif insert.measured == "old-cover":
+        lines = [f"Old cover, seam to seam: {measured}; the new one is made the same."]
+    elif insert.measured == "opening":
+        less = write_length(insert.clearance, units)
+        lines = [f"Opening {measured}, less {less} clearance: finished {finished}."]
+    else:
+        what = {"insert": "Pad", "foam": "Foam", "label": "Label"}[insert.measured]
+        lines = [f"{what} {measured}; {_smaller(cover, job, 'smaller')} ({cover.fit.rule}): finished {finished}."]
+    return [*lines, *_cut_lines(cover, job)]
+
+
+def _smaller(cover: KnifeEdge, job: Job, word: str) -> str:
+    by = cover.fit.smaller_by
+    return f"{write_length(by, job.units)} {word}" if by else f"no {word}"
+
+
+def _pad(cover: KnifeEdge, job: Job) -> str:
+    return size(cover.pad.width, cover.pad.length, job.units)
+
+
+def _cut_lines(cover: KnifeEdge, job: Job) -> list[str]:
+    units, made = job.units, cover.cushion.cover
+    seam = f"Seams {write_length(made.seam, units)} at every edge"
+    if made.side_seam != made.seam:
+        seam += f", {write_length(made.side_seam, units)} at the sides"
+    if made.closing_seam != made.seam:
+        seam += f", {write_length(made.closing_seam, units)} at the closing edge"
+    plain = cover.width + 2 * made.side_seam, cover.length + made.seam + made.closing_seam
+    lines = [f"{seam}: panels {size(*plain, units)}."]
+    for piece in cover.pieces:
+        if (piece.width, piece.length) != plain:
+            cut = size(piece.width, piece.length, units)
+            reason = _why_larger(job.cloth(piece.face.cloth), job)
+            lines.append(f"The {piece.part} is cut {cut}: {reason}.")
+    return lines
+
+
+def _why_larger(cloth: Cloth, job: Job) -> str:
+    grid = f"up to the next {write_length(job.grid, job.units)}"
+    if cloth.wash == "after-making" and (cloth.shrink_across or cloth.shrink_along):
+        return f"larger by what the wash will take, {grid}" if job.grid else "larger by what the wash will take"
+    return grid
+
+
+def cloth_working(planned: ClothPlan, job: Job) -> list[str]:
+    """From the bolt's width to the length to ask for."""
+    return [
+        _width_line(planned, job),
+        *_panel_lines(planned, job),
+        *_wash_lines(planned, job),
+        _row_line(planned, planned.plan, job),
+        *_end_lines(planned, job),
+        *_price_lines(planned, job),
+    ]
+
+
+def _width_line(planned: ClothPlan, job: Job) -> str:
+    cloth, units = planned.cloth, job.units
+    wide = write_length(cloth.width or 0, units)
+    if not cloth.selvedge:
+        return f"The cloth is {wide} wide, and all of it is used, edge to edge."
+    left = write_length((cloth.width or 0) - 2 * cloth.selvedge, units)
+    assumed = "" if cloth.selvedge_said else ", the usual allowance"
+    return f"{wide} wide, less {write_length(cloth.selvedge, units)} selvedge a side{assumed}: {left} usable."
+
+
+def _panel_lines(planned: ClothPlan, job: Job) -> list[str]:
+    sizes: Counter[tuple[int, int]] = Counter()
+    for piece in planned.pieces:
+        sizes[piece.width, piece.length] += piece.count
+    return [f"{counted(n, 'panel', 'panels')} of {size(*cut, job.units)}." for cut, n in sizes.items()]
+
+
+def _wash_lines(planned: ClothPlan, job: Job) -> list[str]:
+    across, along = lost_before_cutting(planned.cloth)
+    if not (across or along):
+        return []
+    usable = write_length(planned.laid.usable, job.units)
+    lines = [f"Washed before cutting, {usable} of usable width is left."]
+    if planned.laid.repeat and planned.laid.repeat.along:
+        lines.append(f"The repeat along comes down to {write_length(planned.laid.repeat.along, job.units)}.")
+    return lines
+
+
+def rows_of(placements: tuple[Placement, ...]) -> list[list[Placement]] | None:
+    """The panels by rows, if the plan is made of level rows that do not reach into one another."""
+    rows: dict[int, list[Placement]] = {}
+    for placed in placements:
+        rows.setdefault(placed.y, []).append(placed)
+    ordered = [rows[y] for y in sorted(rows)]
+    tops = [max(p.y + p.h for p in row) for row in ordered]
+    level = all(top <= row[0].y for top, row in zip(tops, ordered[1:], strict=False))
+    return ordered if level else None
+
+
+def most_across(placements: tuple[Placement, ...]) -> int:
+    """The most panels that any line across the cloth meets."""
+    steps = sorted([(p.y, 1) for p in placements] + [(p.y + p.h, -1) for p in placements])
+    most = now = 0
+    for _, step in steps:
+        now += step
+        most = max(most, now)
+    return most
+
+
+def _row_line(planned: ClothPlan, plan: Plan, job: Job) -> str:
+    units, placed = job.units, plan.placements
+    laid = write_length(plan.length, units)
+    rows = rows_of(placed)
+    if rows is None or len({(p.w, p.h) for p in placed}) > 1:
+        return f"Laid as drawn, they take {laid}."
+    first = placed[0]
+    width = write_length(planned.laid.usable, units)
+    across = f"{most_across(placed)} across {width}"
+    if len(rows) == 1:
+        return f"{across}; 1 row of {laid}."
+    pitch = rows[1][0].y - rows[0][0].y
+    even = all(rows[i][0].y == i * pitch + rows[0][0].y for i in range(len(rows)))
+    if not even:
+        return f"{across}; {len(rows)} rows, staggered with the pattern: {laid}."
+    if pitch == first.h and rows[0][0].y == 0:
+        return f"{across}; {len(rows)} rows × {write_length(first.h, units)} = {laid}."
+    steps = f"{len(rows) - 1} × {write_length(pitch, units)} from motif to motif + {write_length(first.h, units)}"
+    before = f"{write_length(rows[0][0].y, units)} to the first motif + " if rows[0][0].y else ""
+    return f"{across}; {len(rows)} rows: {before}{steps} = {laid}."
+
+
+def _end_lines(planned: ClothPlan, job: Job) -> list[str]:
+    cloth, units = planned.cloth, job.units
+    lines = []
+    so_far = planned.plan.length
+    if cloth.squaring:
+        assumed = "" if cloth.squaring_said else ", the usual allowance"
+        so_far += cloth.squaring
+        ends = write_length(cloth.squaring, units)
+        lines.append(f"{ends} to square the two ends{assumed}: {write_length(so_far, units)}.")
+    along = lost_before_cutting(cloth)[1]
+    if along:
+        before = planned.needed - planned.repeats * cloth.repeat_along
+        lines.append(
+            f"The wash takes {_percent(along)} of the length, so ÷ {decimal_text(1 - along)}: "
+            f"{write_length(before, units)} as bought."
+        )
+    if planned.repeats:
+        one, all_ = (write_length(nm, units) for nm in (cloth.repeat_along, planned.needed))
+        lines.append(f"{one} more, one repeat, because the cut may fall anywhere: {all_}.")
+    ask, step = (length_to_ask(n, cloth.sold_by, units) for n in (planned.buy, cloth.sold_by))
+    lines.append(f"Sold by {step}: ask for {ask}.")
+    return lines
+
+
+def _percent(share: Fraction) -> str:
+    return f"{decimal_text(share * 100)} %"
+
+
+def _price_lines(planned: ClothPlan, job: Job) -> list[str]:
+    price = planned.cloth.price
+    if price is None:
+        return []
+    total = cost(planned.buy, price.minor, price.per)
+    ask = length_to_ask(planned.buy, planned.cloth.sold_by, job.units)
+    one, all_ = (write_money(minor, price.currency) for minor in (price.minor, total))
+    return [f"{ask} at {one} {price.currency} a {price.per_unit}: {all_} {price.currency}."]
