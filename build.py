@@ -29,7 +29,7 @@ import time
 import tomllib
 import urllib.parse
 import xml.etree.ElementTree as ElementTree
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from pathlib import Path
 from typing import Any
 
@@ -49,10 +49,10 @@ def say(text: str) -> None:
     print(f"[{time.monotonic() - STARTED:6.1f} s] {text}", flush=True)
 
 
-def run(*command: str | Path, cwd: Path = ROOT, **environment: str) -> None:
+def run(*command: str | Path, cwd: Path = ROOT, environment: Mapping[str, str] = {}) -> None:
     """Run a command in the foreground; stop everything with its words if it fails."""
     words = [str(word) for word in command]
-    done = subprocess.run(words, cwd=cwd, env=os.environ | environment, capture_output=True, text=True)
+    done = subprocess.run(words, cwd=cwd, env={**os.environ, **environment}, capture_output=True, text=True)
     if done.returncode:
         raise SystemExit(f"{done.stdout}{done.stderr}\nbuild.py: this failed: {' '.join(words)}")
 
@@ -152,7 +152,8 @@ def set_up_browser() -> None:
         say("browser: installing the distribution's Chromium")
         with contextlib.suppress(SystemExit):
             run("apt-get", "update", "-q")
-            run("apt-get", "install", "-q", "-y", "--no-install-recommends", "chromium", DEBIAN_FRONTEND="noninteractive")
+            os.environ["DEBIAN_FRONTEND"] = "noninteractive"
+            run("apt-get", "install", "-q", "-y", "--no-install-recommends", "chromium")
     if not find_browser():
         say("browser: installing Playwright's Chromium")
         run(PYTHON, "-m", "playwright", "install", "chromium")
@@ -190,10 +191,10 @@ PRESSED = {".png", ".woff2", ".jpg", ".gz", ".br"}
 SMALL = 500
 
 
-def in_pyodide(script: Path, *words: str | Path, work: Path, **environment: str) -> None:
+def in_pyodide(work: Path, script: Path, *words: str | Path) -> None:
     """Run a Python file inside Pyodide under node, with micropip at hand."""
     micropip = next((work / "wheels").glob("micropip-*.whl"))
-    run("node", WEB / "packing/python.mjs", script, *words, MICROPIP=str(micropip), **environment)
+    run("node", WEB / "packing/python.mjs", script, *words, environment={"MICROPIP": str(micropip)})
 
 
 def download_wheels(folder: Path, *words: str) -> None:
@@ -219,7 +220,7 @@ def pack_stdlib(work: Path) -> None:
     stock = PYODIDE / "python_stdlib.zip"
 
     def pack() -> None:
-        in_pyodide(packer, "stdlib", stock, work / "python_stdlib.zip", work=work)
+        in_pyodide(work, packer, "stdlib", stock, work / "python_stdlib.zip")
 
     key = digest(packer, PYODIDE / "package.json")
     once(work / "python_stdlib.stamp", key, "runtime: precompiling the standard library", pack)
@@ -262,7 +263,7 @@ def pack_app(work: Path) -> None:
         write_index(work / "app-index", wheels)
         name, version = PROJECT["project"]["name"], PROJECT["project"]["version"]
         with served(work / "app-index") as address:
-            in_pyodide(packer, "app", f"{address}simple", f"{name}=={version}", work / "plumpline.zip", work=work)
+            in_pyodide(work, packer, "app", f"{address}simple", f"{name}=={version}", work / "plumpline.zip")
 
     key = digest(packer, PYODIDE / "package.json", ROOT / "core", ROOT / "pyproject.toml", ROOT / "README.md")
     once(work / "plumpline.stamp", key, "core: micropip installs it inside Pyodide; precompiling", pack)
@@ -272,9 +273,9 @@ def make_readings(work: Path) -> None:
     """Every reading of the tape, written out by the core, for the second before Python runs."""
 
     def write() -> None:
-        command = [str(PYTHON), "-m", "plumpline", "readings"]
-        text = subprocess.run(command, cwd=ROOT, check=False, capture_output=True).stdout
-        (work / "readings.json").write_bytes(text or b"{}")
+        program = "from plumpline.readings import dump_readings; print(dump_readings(), end='')"
+        text = subprocess.run([str(PYTHON), "-X", "utf8", "-c", program], check=True, stdout=subprocess.PIPE).stdout
+        (work / "readings.json").write_bytes(text)
 
     once(work / "readings.stamp", digest(ROOT / "core"), "core: writing out the tape's readings", write)
 
@@ -427,18 +428,18 @@ class StaticFiles(http.server.BaseHTTPRequestHandler):
         super().__init__(*details)
 
     def do_GET(self) -> None:
-        self.answer(self.wfile.write)
+        self.wfile.write(self.answer())
 
     def do_HEAD(self) -> None:
-        self.answer(lambda content: None)
+        self.answer()
 
-    def answer(self, write: Callable[[bytes], object]) -> None:
+    def answer(self) -> bytes:
+        """Send the head of the answer; gives the content that belongs to it."""
         file = self.file()
         if file is None:
             content = b"There is no such file here.\n"
             self.head(404, {"Content-Type": TYPES[".txt"], "Content-Length": str(len(content))})
-            write(content)
-            return
+            return content
         content, encoding = self.pressed(file)
         tag = f'"{hashlib.sha256(content).hexdigest()[:24]}"'
         about = {"Content-Type": TYPES.get(file.suffix, "application/octet-stream"), "ETag": tag}
@@ -446,9 +447,9 @@ class StaticFiles(http.server.BaseHTTPRequestHandler):
             about["Content-Encoding"] = encoding
         if self.headers.get("If-None-Match") == tag:
             self.head(304, about)
-            return
+            return b""
         self.head(200, about | {"Content-Length": str(len(content))})
-        write(content)
+        return content
 
     def file(self) -> Path | None:
         """The file a request asks for, or None if there is none inside the folder."""
@@ -530,11 +531,10 @@ def serve(dist: Path, port: int) -> None:
 # ---- testing and measuring ----------------------------------------------------------------------------------
 
 
-def section(title: str, *command: str | Path, cwd: Path = ROOT, **environment: str) -> bool:
+def section(title: str, *command: str | Path, cwd: Path = ROOT) -> bool:
     """Run one part of the tests with its words on the screen; whether it passed."""
     print(f"\n{f' {title} ':=^100}", flush=True)
-    words = [str(word) for word in command]
-    return subprocess.run(words, cwd=cwd, env=os.environ | environment).returncode == 0
+    return subprocess.run([str(word) for word in command], cwd=cwd).returncode == 0
 
 
 def count(reports: Path) -> dict[str, int]:
@@ -567,8 +567,8 @@ def test(work: Path, extra: Sequence[str]) -> int:
         "browser": section("the product in a browser", PYTHON, *pytest("browser"), *others),
     }
     print(f"\n{' summary ':=^100}")
-    for name, good in passed.items():
-        print(f"{name:<12}{'passed' if good else 'FAILED'}")
+    for name, has_passed in passed.items():
+        print(f"{name:<12}{'passed' if has_passed else 'FAILED'}")
     total = count(reports)
     failed = total["failures"] + total["errors"]
     good = total["tests"] - failed - total["skipped"]

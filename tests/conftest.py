@@ -93,8 +93,6 @@ class Phone:
     them out with `forgive`.
     """
 
-    SIZE = {"width": 390, "height": 844}
-
     def __init__(self, playwright: Playwright, profile: Path, browser: str | None, site: Site) -> None:
         self.playwright = playwright
         self.profile = profile
@@ -108,7 +106,7 @@ class Phone:
     def start(self, **choices: object) -> Page:
         """Start the browser on the same profile, with a blank page."""
         settings = {
-            "viewport": self.SIZE,
+            "viewport": {"width": 390, "height": 844},
             "has_touch": True,
             "is_mobile": True,
             "device_scale_factor": 2,
