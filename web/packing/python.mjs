@@ -23,5 +23,10 @@ if (process.env.MICROPIP) {
   await python.loadPackage(pathToFileURL(resolve(process.env.MICROPIP)).href, { messageCallback: () => {} });
 }
 const globals = python.toPy({ __name__: '__main__', ARGUMENTS: parameters });
-const code = await python.runPythonAsync(readFileSync(script, 'utf8'), { globals, filename: script });
-process.exit(typeof code === 'number' ? code : 0);
+try {
+  const code = await python.runPythonAsync(readFileSync(script, 'utf8'), { globals, filename: script });
+  process.exit(typeof code === 'number' ? code : 0);
+} catch (error) {
+  console.error(error.message); // not the error itself: node would show the whole pressed line it came from
+  process.exit(1);
+}
