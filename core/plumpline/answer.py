@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from plumpline.cloth import to_buy
 from plumpline.cushions.knife_edge import KnifeEdge
 from plumpline.figures import counted, figure, in_other_system, length_to_ask
 from plumpline.job import NM_PER_CM, Job
@@ -168,9 +169,10 @@ def _letters(number: int) -> str:
 
 def _straight(planned: ClothPlan, job: Job) -> Json:
     plan, units = planned.straight, job.units
-    buy = planned.buy_of(plan)
+    buy = to_buy(planned.cloth, planned.needed_for(plan))
     return {
         "laid": figure(plan.length, units),
+        "needed": figure(planned.needed_for(plan), units),
         "buy": figure(buy, units),
         "ask": {
             "text": length_to_ask(buy, planned.cloth.sold_by, units),

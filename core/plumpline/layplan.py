@@ -46,9 +46,9 @@ class ClothPlan:
         """Whether the place of the first cut in the repeat matters to any panel."""
         return any(piece.face.pattern == "centred" for piece in self.pieces)
 
-    def buy_of(self, plan: Plan) -> int:
-        """The length to buy for another plan of the same cloth."""
-        return to_buy(self.cloth, needed(self.cloth, plan.length, self.repeats))
+    def needed_for(self, plan: Plan) -> int:
+        """The length as bought that another plan of the same cloth needs."""
+        return needed(self.cloth, plan.length, self.repeats)
 
 
 def plan_cloth(cloth: Cloth, pieces: tuple[Piece, ...], work: int) -> ClothPlan:

@@ -1,0 +1,258 @@
+"""Checks a whole answer against its job from first principles; shares no code with the core.
+
+Lengths of the job are read by a reader of its own that knows just the plain forms the tests use. Every rule is
+checked as the contract words it: cut sizes, usable width, overlaps, turns, motifs, alike panels, flaws, the wash,
+the length to buy and its cost.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from math import ceil, floor
+
+NM = {"mm": 1_000_000, "cm": 10_000_000, "m": 1_000_000_000, "in": 25_400_000, "yd": 914_400_000}
+UP_TURN = {"away": 0, "left": 90, "toward": 180, "right": 270}
+
+
+def nm(text):
+    """A plain length text in nm."""
+    *number, unit = text.replace("−", "-").split()
+    sign = -1 if number[0].startswith("-") else 1
+    return sign * round(sum((Fraction(part.lstrip("-")) for part in number), Fraction(0)) * NM[unit])
+
+
+def check(job, answer):
+    """Raises AssertionError where the answer breaks a rule; returns how many panels were checked."""
+    metric = job["units"] != "in"
+    checked = 0
+    for cloth in answer["cloths"]:
+        bolt = next(c for c in job["cloths"] if c["id"] == cloth["cloth"])
+        rules = _Cloth(bolt, metric)
+        panels = _panels(job, rules, bolt["id"], metric)
+        for plan in (cloth, cloth["straight"]):
+            rules.phase = _phase(rules, plan, cloth)
+            _check_layout(rules, panels, plan)
+            _check_purchase(rules, panels, plan)
+            checked += len(plan["layout"])
+        _check_straight(rules, cloth["straight"])
+        assert cloth["usable_width"]["nm"] == rules.usable
+        assert cloth["at_least"]["nm"] <= cloth["laid"]["nm"] <= cloth["straight"]["laid"]["nm"]
+        assert cloth["proven"] == (cloth["at_least"]["nm"] == cloth["laid"]["nm"])
+    return checked
+
+
+class _Cloth:
+    def __init__(self, bolt, metric):
+        self.bolt = bolt
+        lost = bolt.get("shrinkage", {})
+        across, along = Fraction(lost.get("across", "0")), Fraction(lost.get("along", "0"))
+        before = bolt.get("wash") == "before-cutting"
+        self.across, self.along = (1 - across, 1 - along) if before else (Fraction(1), Fraction(1))
+        self.cut_across, self.cut_along = (Fraction(1), Fraction(1)) if before else (1 - across, 1 - along)
+        self.selvedge = nm(bolt.get("selvedge", "1 cm" if metric else "1/2 in"))
+        self.squaring = nm(bolt.get("squaring", "5 cm" if metric else "2 in"))
+        self.usable = floor((nm(bolt["width"]) - 2 * self.selvedge) * self.across)
+        repeat = bolt.get("repeat", {})
+        self.h = round(nm(repeat.get("across", "0 cm")) * self.across)
+        self.v = round(nm(repeat.get("along", "0 cm")) * self.along)
+        self.drop = round(nm(repeat.get("drop", "0 cm")) * self.along)
+        self.raw_v = nm(repeat.get("along", "0 cm"))
+        self.direction = bolt.get("direction", "one-way")
+        self.base = UP_TURN[bolt.get("up", "away")]
+        self.start = bolt.get("start", "unknown")
+        self.phase = 0
+
+    def motif(self, id_):
+        entry = next(m for m in self.bolt["motifs"] if m["id"] == id_)
+        x = round((nm(entry["across"]) - self.selvedge) * self.across)
+        return x, round(nm(entry["along"]) * self.along)
+
+    def same_place(self, dx, dy):
+        """Whether two points so far apart show the same place of the repeat."""
+        column = 0
+        if self.h:
+            column, rest = divmod(dx, self.h)
+            if rest:
+                return False
+        return not self.v or (dy - column * self.drop) % self.v == 0
+
+    def flaws(self):
+        for flaw in self.bolt.get("flaws", ()):
+            x, y = (nm(flaw["across"]) - self.selvedge) * self.across, nm(flaw["along"]) * self.along
+            yield x, y, x + nm(flaw["width"]) * self.across, y + nm(flaw["length"]) * self.along
+
+
+def _phase(rules, plan, cloth):
+    """What was added to every motif's place along, as far as the answer's `start` tells it."""
+    if plan["start"] is None or rules.start == "measured":
+        return 0
+    assert plan["start"]["motif"] in [m["id"] for m in rules.bolt["motifs"]], cloth["cloth"]
+    return plan["start"]["along"]["nm"] - rules.motif(plan["start"]["motif"])[1]
+
+
+def _up(size, grid):
+    return ceil(size / grid) * grid if grid else ceil(size)
+
+
+def _panels(job, rules, cloth, metric):
+    grid = job.get("grid", "1 mm" if metric else "1/8 in")
+    grid = 0 if grid == "0" else nm(grid)
+    panels = {}
+    for cushion in job["cushions"]:
+        cover = cushion["cover"]
+        seam = nm(cover.get("seam", "1.5 cm" if metric else "1/2 in"))
+        side = nm(cover["side_seam"]) if "side_seam" in cover else seam
+        closing = cover.get("closure", {}).get("seam")
+        closing = nm(closing) if closing else seam
+        finished = _finished(cushion)
+        for part in ("front", "back"):
+            face = cover[part]
+            if face["cloth"] != cloth:
+                continue
+            w, h = (finished[0] + 2 * side, finished[1] + seam + closing) if finished else (None, None)
+            panels[f"{cushion['id']}.{part}"] = {
+                "count": cushion["quantity"],
+                "face": face,
+                "cushion": cushion["id"],
+                "upright": finished and (_up(w / rules.cut_across, grid), _up(h / rules.cut_along, grid)),
+                "aside": finished and (_up(h / rules.cut_across, grid), _up(w / rules.cut_along, grid)),
+                "lower": finished and Fraction(2 * closing + finished[1], 2 * h),
+            }
+    return panels
+
+
+def _finished(cushion):
+    insert, cover = cushion["insert"], cushion["cover"]
+    size = nm(insert["width"]), nm(insert["length"])
+    if cushion.get("size_from") == "finished":
+        return size
+    if insert.get("measured") == "opening":
+        less = nm(insert.get("clearance", "0 cm"))
+    elif insert.get("measured") == "old-cover":
+        less = 0
+    elif "smaller_by" in cover:
+        less = nm(cover["smaller_by"])
+    else:
+        return None  # left to the rule of fit, which has tests of its own
+    return size[0] - less, size[1] - less
+
+
+def _check_layout(rules, panels, plan):
+    placed = {}
+    for entry in plan["layout"]:
+        panel = panels[entry["piece"]]
+        placed.setdefault(entry["piece"], []).append(entry)
+        sideways = (entry["turn"] - rules.base) % 360
+        _check_turn(rules, panel, sideways)
+        wanted = panel["upright"] if entry["turn"] in (0, 180) else panel["aside"]
+        assert wanted is None or (entry["width"], entry["length"]) == wanted, entry
+        assert entry["x"] >= 0, entry
+        assert entry["y"] >= 0, entry
+        assert entry["x"] + entry["width"] <= rules.usable, entry
+        for x, y, right, end in rules.flaws():
+            clear = entry["x"] + entry["width"] <= x or right <= entry["x"]
+            assert clear or entry["y"] + entry["length"] <= y or end <= entry["y"], ("flaw", entry)
+        if panel["face"].get("pattern") == "centred":
+            _check_centred(rules, panel, entry)
+    for id_, panel in panels.items():
+        copies = sorted(entry["copy"] for entry in placed.get(id_, ()))
+        assert copies == list(range(1, panel["count"] + 1)), id_
+    _check_apart(plan["layout"])
+    _check_alike(rules, panels, placed)
+    _check_same_turn(rules, panels, placed)
+    assert plan["laid"]["nm"] == max(entry["y"] + entry["length"] for entry in plan["layout"])
+
+
+def _check_turn(rules, panel, turn):
+    allowed = {"one-way": {0}, "two-way": {0, 180}, "any": {0, 90, 180, 270}}[rules.direction]
+    face = panel["face"]
+    allowed &= {"none": {0}, "half": {0, 180}, "quarter": {0, 90, 180, 270}}[face.get("turn", "quarter")]
+    if face.get("pattern") in ("centred", "alike"):
+        allowed &= {0, 180}
+    assert turn in allowed, (turn, face)
+
+
+def _check_centred(rules, panel, entry):
+    """The motif stands at the centre of the finished face, plus the offset, to within a nanometre or two."""
+    if panel["upright"] is None:
+        return
+    offset = panel["face"].get("offset", {})
+    w, h = panel["upright"]
+    across = Fraction(w, 2) + nm(offset.get("across", "0 cm"))
+    along = h * panel["lower"] + nm(offset.get("along", "0 cm"))
+    u, z = across / w, along / h
+    ux, uz = {0: (u, z), 90: (1 - z, u), 180: (1 - u, 1 - z), 270: (z, 1 - u)}[entry["turn"]]
+    x, y = entry["x"] + ux * entry["width"], entry["y"] + uz * entry["length"]
+    ox, oy = rules.motif(panel["face"]["motif"])
+    near = [(floor(x) + i - ox, floor(y) + j - oy - rules.phase) for i in range(-2, 3) for j in range(-2, 3)]
+    assert any(rules.same_place(dx, dy) for dx, dy in near), entry
+
+
+def _check_apart(layout):
+    for index, one in enumerate(layout):
+        for other in layout[:index]:
+            beside = one["x"] + one["width"] <= other["x"] or other["x"] + other["width"] <= one["x"]
+            behind = one["y"] + one["length"] <= other["y"] or other["y"] + other["length"] <= one["y"]
+            assert beside or behind, (one, other)
+
+
+def _check_alike(rules, panels, placed):
+    groups = {}
+    for id_, entries in placed.items():
+        face = panels[id_]["face"]
+        if face.get("pattern") == "alike":
+            key = face.get("group") or panels[id_]["cushion"]
+            groups.setdefault(key, []).extend(entries)
+    for entries in groups.values():
+        first = entries[0]
+        for entry in entries[1:]:
+            assert entry["turn"] == first["turn"]
+            dx = entry["x"] - first["x"] + (entry["width"] // 2 - first["width"] // 2)
+            dy = entry["y"] - first["y"] + (entry["length"] // 2 - first["length"] // 2)
+            near = [(dx + i, dy + j) for i in (-1, 0, 1) for j in (-1, 0, 1)]
+            assert any(rules.same_place(x, y) for x, y in near), (first, entry)
+
+
+def _check_same_turn(rules, panels, placed):
+    """On cloth that may be turned any way, all free faces of one cushion lie turned alike."""
+    if rules.direction != "any":
+        return
+    turns = {}
+    for id_, entries in placed.items():
+        turns.setdefault(panels[id_]["cushion"], set()).update(entry["turn"] for entry in entries)
+    assert all(len(found) == 1 for found in turns.values()), turns
+
+
+def _check_purchase(rules, panels, plan):
+    needed = ceil((plan["laid"]["nm"] + rules.squaring) / rules.along)
+    centred = any(panel["face"].get("pattern") == "centred" for panel in panels.values())
+    if rules.start == "unknown" and centred:
+        needed += rules.raw_v
+    assert plan["needed"]["nm"] == needed
+    step = nm(rules.bolt["sold_by"])
+    assert plan["buy"]["nm"] == ceil(Fraction(needed, step)) * step
+    price = rules.bolt.get("price")
+    if price:
+        digits = len(price["amount"].partition(".")[2])
+        minor = Fraction(price["amount"]) * 10**digits * plan["buy"]["nm"] / NM[price["per"]]
+        assert Fraction(plan["cost"]["amount"]) * 10**digits == floor(minor + Fraction(1, 2))
+
+
+def _check_straight(rules, straight):
+    """Every cut of the straight plan runs clear of all panels, and cutting leaves each panel alone in its part."""
+    parts = [(0, 0, rules.usable, max(straight["laid"]["nm"], 1))]
+    for cut in straight["cuts"]:
+        across = cut["kind"] == "across"
+        for index, (x, y, w, h) in enumerate(parts):
+            if across and x == cut["x"] and w == cut["length"] and y < cut["y"] < y + h:
+                parts[index : index + 1] = [(x, y, w, cut["y"] - y), (x, cut["y"], w, y + h - cut["y"])]
+                break
+            if not across and y == cut["y"] and h == cut["length"] and x < cut["x"] < x + w:
+                parts[index : index + 1] = [(x, y, cut["x"] - x, h), (cut["x"], y, x + w - cut["x"], h)]
+                break
+        else:
+            assert across, cut
+            assert cut["y"] in (0, straight["laid"]["nm"]), cut  # the end of the last row is a cut as well
+    for entry in straight["layout"]:
+        box = entry["x"], entry["y"], entry["width"], entry["length"]
+        assert box in parts, (box, parts)
