@@ -357,7 +357,7 @@ class _Reading:
         if after.kind == "decimal" and after.start == token.end:
             message = "Two decimal marks. Write one, and none for thousands, such as 1024.5 mm."
             raise self._fail("two-decimal-marks", message, tidy)
-        if "fraction" in (after.kind, after.kind == "join" and self._peek(1).kind):
+        if self._peek(1 if after.kind == "join" else 0).kind == "fraction":
             message = f"{tidy} has decimals, so no fraction can follow. Write one of them: {_EXAMPLE}."
             raise self._fail("decimal-and-fraction", message, tidy)
         return _Number("comma" if "," in token.text else "decimal", Fraction(tidy), tidy, token.text)
