@@ -1,0 +1,38 @@
+// Typography of measures: large whole number, true fraction, small unit. It reads a text; it never computes.
+//
+// Figure({text, size: 'm'|'l'|'xl', spoken?, placeholder?, muted?})   one measure, e.g. "17 5/8 in", "≈ 44.77 cm"
+//   The accessible name is `spoken`, or else the plain text; the plain text is also the element's textContent.
+// Fractions({text})   a sentence in which every "5/8" or "2 1/8" is set as a true fraction
+import { html } from './html.js';
+import { partWords } from './words.js';
+
+const MEASURE = /^(≈ ?)?([\d.,]*)(?:(^| )(\d+\/\d+))?( .*)?$/;
+const FRACTION = /(\d+\/\d+)/;
+
+/** A text cut into {about, whole, fraction, unit}, each possibly ''; null when it is not a measure. */
+export function measureParts(text) {
+  const match = MEASURE.exec(text.replace(/^(≈ ?)?(\d+\/\d+)/, '$1 $2'));
+  if (!match || !(match[2] || match[4])) return null;
+  return { about: match[1] ? '≈ ' : '', whole: match[2], fraction: match[4] ?? '', unit: (match[5] ?? '').trim() };
+}
+
+export function Figure({ text, size = 'm', spoken, placeholder, muted }) {
+  const classes = `figure figure-${size}${muted ? ' figure-muted' : ''}`;
+  if (!text) {
+    return html`<span class="${classes} figure-empty" role="img" aria-label=${partWords.value.noReading}>${placeholder ?? '–'}</span>`;
+  }
+  const parts = measureParts(text);
+  const shown = parts
+    ? html`${parts.about && html`<span class="figure-about">${parts.about}</span>`}
+        ${parts.whole && html`<span class="figure-whole">${parts.whole}</span>`}
+        ${parts.whole && parts.fraction && ' '}
+        ${parts.fraction && html`<span class="fraction">${parts.fraction}</span>`}
+        ${parts.unit && html` <span class="figure-unit">${parts.unit}</span>`}`
+    : text;
+  return html`<span class=${classes} role="img" aria-label=${spoken ?? text}>${shown}</span>`;
+}
+
+export function Fractions({ text }) {
+  return String(text).split(FRACTION).map((piece, place) =>
+    place % 2 ? html`<span class="fraction">${piece}</span>` : piece);
+}

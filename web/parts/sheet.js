@@ -1,0 +1,55 @@
+// A dialog that rises from the bottom: what is behind it is inert, Escape and the back button close it.
+//
+// Sheet({title, onClose, children, footer?, wide?})   shown while rendered; footer: an action bar's content
+// The back button works by one history entry with the same address ({sheet: id} in its state). On closing
+// any other way that entry is taken back, so navigate only from onClosed (called after it is gone).
+import { html, useEffect, useId, useRef } from './html.js';
+import { Icon } from './icon.js';
+import { say } from './words.js';
+
+function useBackCloses(id, onClose, onClosed) {
+  const latest = useRef({});
+  latest.current = { onClose, onClosed };
+  useEffect(() => {
+    history.pushState({ ...history.state, sheet: id }, '');
+    const onBack = () => {
+      if (history.state?.sheet !== id) latest.current.onClose();
+    };
+    addEventListener('popstate', onBack);
+    return () => {
+      removeEventListener('popstate', onBack);
+      const tell = () => latest.current.onClosed?.();
+      if (history.state?.sheet !== id) return tell();
+      addEventListener('popstate', tell, { once: true });
+      return history.back();
+    };
+  }, []);
+}
+
+export function Sheet({ title, onClose, onClosed, children, footer, wide }) {
+  const id = useId();
+  const dialog = useRef(null);
+  useEffect(() => {
+    const before = document.activeElement;
+    dialog.current.showModal();
+    return () => before?.focus?.({ preventScroll: true });
+  }, []);
+  useBackCloses(id, onClose, onClosed);
+  const onCancel = (event) => {
+    event.preventDefault();
+    onClose();
+  };
+  const onClick = (event) => {
+    if (event.target === dialog.current) onClose();
+  };
+  return html`<dialog class="sheet${wide ? ' sheet-wide' : ''}" ref=${dialog} aria-labelledby="${id}-title"
+      onCancel=${onCancel} onClick=${onClick}>
+    <div class="sheet-paper">
+      <header class="sheet-head"><h2 id="${id}-title">${title}</h2>
+        <button type="button" class="icon-button icon-button-plain" aria-label=${say('close')} onClick=${onClose}>
+          <${Icon} name="close" /></button></header>
+      <div class="sheet-body">${children}</div>
+      ${footer && html`<footer class="action-bar">${footer}</footer>`}
+    </div>
+  </dialog>`;
+}

@@ -1,0 +1,72 @@
+// The words the parts say by themselves, in British English; a signal, so a language can be set at any time.
+//
+// partWords.value = { ...partWords.value, next: '…' }   replaces words; every part on the screen follows.
+// say('tapeEnds', { end: '120 in' })                    fills the places marked {end}.
+import { signal } from './html.js';
+
+export const partWords = signal({
+  inches: 'inches',
+  centimetres: 'centimetres',
+  unitKey: 'Unit: {unit}. Change to {other}',
+  backspace: 'Delete the last key',
+  eighth1: 'one eighth',
+  eighth2: 'one quarter',
+  eighth3: 'three eighths',
+  eighth4: 'one half',
+  eighth5: 'five eighths',
+  eighth6: 'three quarters',
+  eighth7: 'seven eighths',
+  sixteenth: 'one sixteenth more',
+  point: 'point',
+  halfCentimetre: 'point five',
+  millimetreMore: 'one millimetre more',
+  millimetreLess: 'one millimetre less',
+  millimetreUnit: 'mm',
+  noReading: 'no reading yet',
+  slideOrType: 'Slide the tape, or use the keys',
+  tapeEnds: 'The tape ends at {end}. {text} is kept as typed.',
+  aboveMost: 'This is more than {most}. {text} is kept as typed.',
+  noMoreDigits: 'No more figures fit here.',
+  millimetresAreFinest: 'A millimetre is the finest mark on this tape.',
+  unfinished: 'Not finished yet: {text}',
+  notUnderstood: '{text} could not be read as a length. It is kept as typed.',
+  firstReading: '1st reading',
+  secondReading: '2nd reading',
+  keysFor: 'Keys for {label}',
+  tapeFor: '{label}, on the tape',
+  less: 'Less',
+  more: 'More',
+  lessOf: 'One less: {label}',
+  moreOf: 'One more: {label}',
+  smallest: 'The least is {min}.',
+  largest: 'The most is {max}.',
+  doubleZero: 'zero zero',
+  finestMoney: 'No smaller coin in this currency.',
+  change: 'Change {label}: {value}',
+  notSet: 'not set',
+  close: 'Close',
+  optional: 'optional',
+  levelInfo: 'Good to know',
+  levelWarn: 'Check this',
+  levelStop: 'This stops the plan',
+  costs: 'ask for {ask}',
+  saves: 'saves {saves}',
+  cushionDrawing: 'Drawing of the cushion: {width} wide, {length} high',
+  cushionUnmeasured: 'Drawing of a cushion that is not measured yet',
+  opening: 'opening {length}',
+  layPlan: 'Lay plan, {across} across, {along} along: {panels} panels, {cuts} cuts',
+  layPlanKeys: 'Arrow keys move the plan, plus and minus zoom, zero shows all of it',
+  cutEnd: 'cut end',
+  selvedge: 'selvedge',
+  left: 'left over',
+  across: '{length} across',
+  along: '{length} along',
+  zoomIn: 'Closer',
+  zoomOut: 'Further away',
+  fit: 'Show all',
+});
+
+/** The words kept under `key`, with `{places}` filled from `values`. */
+export function say(key, values = {}) {
+  return partWords.value[key].replace(/\{(\w+)\}/g, (whole, name) => values[name] ?? whole);
+}
