@@ -12,7 +12,7 @@ import { say } from './words.js';
 
 const BOX = { width: 188, height: 124 };
 const PLACE = { x: 62, y: 12 };
-const VIEW = { width: 340, height: 190 };
+const VIEW = { width: 340, bare: 160, labelled: 184 };
 const BOW = 0.045;
 
 /** The drawn size: the longer side fills the box, extreme proportions are kept. */
@@ -63,7 +63,7 @@ export function CushionDrawing({ shape = 'rectangle', width, length, labels = {}
   const beside = x + w + 18;
   const gap = opening && scale ? Math.min(opening.nm * scale, w - 8) : 0;
   const name = scale ? say('cushionDrawing', { width: labels.width ?? '', length: labels.length ?? '' }) : say('cushionUnmeasured');
-  return html`<svg class="drawing cushion-drawing" viewBox="0 0 ${VIEW.width} ${VIEW.height}" role="img" aria-label=${name} data-shape=${shape}>
+  return html`<svg class="drawing cushion-drawing" viewBox="0 0 ${VIEW.width} ${labels.width ? VIEW.labelled : VIEW.bare}" role="img" aria-label=${name} data-shape=${shape}>
     <g transform="translate(${x} ${y})">
       <path class="drawing-face${scale ? '' : ' drawing-unsure'}" d=${outline} />
       <path class="drawing-stitch" d=${outline} transform="translate(${inset} ${inset}) scale(${(w - 2 * inset) / w} ${(l - 2 * inset) / l})" />

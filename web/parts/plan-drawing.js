@@ -4,7 +4,7 @@
 //   cloth    one of the answer's cloths: cloth_width, usable_width, selvedge, squaring, laid, layout, offcuts, motif_points
 //   plan     {layout, cuts?, laid?}, e.g. cloth.straight; left out: the cloth's own layout, without cuts
 //   cut      number of the cut being made, drawn larger
-//   height   most px the drawing may be high (default 520)
+//   height   most px the drawing may be high (default: a good half of the window)
 // x grows from the left usable edge, y from the squared cut end upwards. One user unit is a millimetre of cloth.
 // Panels whose part begins with "back" are tinted and every panel is named in words; its top is marked by an arrow.
 import { html, useLayoutEffect, useMemo, useRef, useState } from './html.js';
@@ -18,6 +18,9 @@ const NM_PER_UNIT = 1e6;
 const MARGINS = { left: 30, right: 42, top: 14, bottom: 44 };
 const ARROWS = { away: 0, right: 90, toward: 180, left: 270 };
 const LEAST_HEIGHT = 260;
+
+/** A good half of the window, so that the buttons below and the first row after them stay in sight. */
+const defaultHeight = () => Math.min(Math.max(innerHeight * 0.58, 300), 720);
 
 const units = (nm) => nm / NM_PER_UNIT;
 
@@ -40,11 +43,24 @@ function Arrow({ x, y, size, up }) {
     transform="translate(${x} ${y}) rotate(${ARROWS[up]})" />`;
 }
 
+/** The words on a panel whose middle belongs to the motif: along its lower edge, the arrow in its upper corner. */
+function MarkedPanelWords({ entry, box, px }) {
+  const across = box.width / px;
+  const along = box.height / px;
+  if (across < 16 || along < 16) return null;
+  const words = across >= 62 ? entry.label : nameLines(entry.label ?? '')[0];
+  const size = Math.min(13, along * 0.3, across * 0.5);
+  const roomy = across >= 34 && along >= 40;
+  return html`<text class="plan-name" x=${box.x + box.width / 2} y=${box.y + box.height - 5 * px} font-size=${size * px} text-anchor="middle">${words}</text>
+    ${roomy && entry.up && html`<${Arrow} x=${box.x + 10 * px} y=${box.y + 11 * px} size=${10 * px} up=${entry.up} />`}`;
+}
+
 /** The words on a panel, as large as there is room for; `px` is units per screen pixel. */
-function PanelWords({ entry, box, px }) {
+function PanelWords({ entry, box, px, marked }) {
   const across = box.width / px;
   const along = box.height / px;
   const [first, rest] = nameLines(entry.label ?? '');
+  if (marked) return html`<${MarkedPanelWords} entry=${entry} box=${box} px=${px} />`;
   const middle = box.x + box.width / 2;
   const centre = box.y + box.height / 2;
   if (across < 16 || along < 16) return null;
@@ -60,13 +76,13 @@ function PanelWords({ entry, box, px }) {
     ${!roomy && entry.up && along >= 24 && across >= 40 && html`<${Arrow} x=${box.x + 9 * px} y=${centre} size=${9 * px} up=${entry.up} />`}`;
 }
 
-function Panel({ entry, px }) {
+function Panel({ entry, px, marked }) {
   const box = { x: units(entry.x), y: -units(entry.y + entry.length), width: units(entry.width), height: units(entry.length) };
   const tint = String(entry.part ?? entry.label ?? '').includes('back') ? ' plan-panel-back' : '';
   const shape = entry.outline
     ? html`<path class="plan-panel${tint}" d="M${entry.outline.map(([x, y]) => `${units(entry.x + x)} ${-units(entry.y + y)}`).join('L')}Z" />`
     : html`<rect class="plan-panel${tint}" ...${box} />`;
-  return html`<g>${shape}<${PanelWords} entry=${entry} box=${box} px=${px} /></g>`;
+  return html`<g>${shape}<${PanelWords} entry=${entry} box=${box} px=${px} marked=${marked} /></g>`;
 }
 
 function Offcut({ offcut, px }) {
@@ -172,7 +188,7 @@ function useView(fitted) {
   return [view, change];
 }
 
-export function PlanDrawing({ cloth, plan = { layout: cloth.layout }, cut, height = 520 }) {
+export function PlanDrawing({ cloth, plan = { layout: cloth.layout }, cut, height = defaultHeight() }) {
   const sheet = useMemo(() => clothSheet(cloth, plan), [cloth, plan.layout]);
   const [holder, frame] = useFrame(sheet.content, height);
   const fitted = useMemo(() => fitView(sheet.content, frame, MARGINS), [sheet, frame.width, frame.height]);
@@ -182,7 +198,7 @@ export function PlanDrawing({ cloth, plan = { layout: cloth.layout }, cut, heigh
   const cuts = plan.cuts ?? [];
   const drawn = useMemo(() => html`<${ClothGround} sheet=${sheet} px=${px} />
     ${(cloth.offcuts ?? []).map((offcut, place) => html`<${Offcut} key="o${place}" offcut=${offcut} px=${px} />`)}
-    ${plan.layout.map((entry) => html`<${Panel} key="${entry.piece} ${entry.copy}" entry=${entry} px=${px} />`)}
+    ${plan.layout.map((entry) => html`<${Panel} key="${entry.piece} ${entry.copy}" entry=${entry} px=${px} marked=${(cloth.motif_points ?? []).length > 0} />`)}
     <${MotifPoints} points=${cloth.motif_points ?? []} px=${px} />
     <${Dimensions} sheet=${sheet} cloth=${cloth} plan=${plan} px=${px} />
     <${Cuts} cuts=${cuts} sheet=${sheet} px=${px} current=${cut} />`, [sheet, px, plan.layout, cloth.offcuts, cut, say('left')]);

@@ -29,9 +29,11 @@ function useBackCloses(id, onClose, onClosed) {
 export function Sheet({ title, onClose, onClosed, children, footer, wide }) {
   const id = useId();
   const dialog = useRef(null);
+  const heading = useRef(null);
   useEffect(() => {
     const before = document.activeElement;
     dialog.current.showModal();
+    if (!dialog.current.contains(document.activeElement) || document.activeElement.matches('.icon-button')) heading.current.focus();
     return () => before?.focus?.({ preventScroll: true });
   }, []);
   useBackCloses(id, onClose, onClosed);
@@ -45,7 +47,7 @@ export function Sheet({ title, onClose, onClosed, children, footer, wide }) {
   return html`<dialog class="sheet${wide ? ' sheet-wide' : ''}" ref=${dialog} aria-labelledby="${id}-title"
       onCancel=${onCancel} onClick=${onClick}>
     <div class="sheet-paper">
-      <header class="sheet-head"><h2 id="${id}-title">${title}</h2>
+      <header class="sheet-head"><h2 id="${id}-title" tabindex="-1" ref=${heading}>${title}</h2>
         <button type="button" class="icon-button icon-button-plain" aria-label=${say('close')} onClick=${onClose}>
           <${Icon} name="close" /></button></header>
       <div class="sheet-body">${children}</div>

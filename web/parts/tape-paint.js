@@ -36,11 +36,11 @@ function paintScale(context, view, scale, edge, primary) {
   const fine = Math.max(1, Math.round(view.dpr * 0.9)) / view.dpr;
   context.fillStyle = primary ? view.colours.ink : view.colours.ink2;
   for (let index = first; index <= last; index += 1) {
-    const x = Math.round((view.width / 2 + (index * step - view.place) * view.pxPerNm) * view.dpr) / view.dpr;
+    const x = view.width / 2 + (index * step - view.place) * view.pxPerNm;
     const share = tickShare(ticks, index);
     const long = edge.long * share;
     const wide = share === 1 ? heavy : fine;
-    context.fillRect(x - wide / 2, edge.towards > 0 ? edge.y : edge.y - long, wide, long);
+    context.fillRect(Math.round((x - wide / 2) * view.dpr) / view.dpr, edge.towards > 0 ? edge.y : edge.y - long, wide, long);
     if (index % perNumber === 0 && index > 0) {
       context.font = `${primary ? 700 : 600} ${numberSize(primary, scale, index)}px Inter, system-ui, sans-serif`;
       context.fillText(text(index), x + (primary ? 5 : 3), edge.numberAt);
@@ -67,6 +67,7 @@ export function paintTape(context, view) {
   context.fillRect(right, 0, 2, height);
   context.textBaseline = 'alphabetic';
   context.textAlign = 'left';
-  paintScale(context, view, primary, { y: 1, towards: 1, long: height * 0.5, numberAt: height * 0.5 }, true);
+  const top = primary === 'in' ? { long: height * 0.5, numberAt: height * 0.5 } : { long: height * 0.31, numberAt: height * 0.5 };
+  paintScale(context, view, primary, { y: 1, towards: 1, ...top }, true);
   paintScale(context, view, other, { y: height - 1, towards: -1, long: height * 0.24, numberAt: height * 0.82 }, false);
 }
