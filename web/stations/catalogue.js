@@ -1,0 +1,85 @@
+// What the screens know of a field by its path: its name, its entry, the words for its value, and when it is shown.
+import { entryOf, parentOf, patternOf, valueAt } from '../store/pointer.js';
+import { fields } from '../words/controls.js';
+import { has, say } from '../words/words.js';
+import { percentOf } from './percent.js';
+
+export const isField = (path) => Object.hasOwn(fields, patternOf(path));
+export const stationOf = (path) => fields[patternOf(path)]?.station;
+export const kindOf = (path) => fields[patternOf(path)].kind;
+export const labelOf = (path) => say(`field:${patternOf(path)}`);
+
+// The front's explanations serve the back as well.
+const hintKey = (path) => `hint:${patternOf(path).replace('/cover/back/', '/cover/front/')}`;
+const wordAt = (key) => (has(key) ? say(key) : undefined);
+export const hintOf = (path) => wordAt(hintKey(path));
+
+export function optionsOf(path) {
+  const pattern = patternOf(path);
+  return Object.keys(fields[pattern].options).map((value) => ({
+    value, text: say(`option:${pattern}=${value}`), hint: wordAt(`${hintKey(path)}=${value}`) }));
+}
+
+// What an entry of a list is called: the maker's own name for it, or its number.
+export function nameOf(job, path) {
+  const entry = valueAt(job, path);
+  if (entry?.name) return entry.name;
+  const list = valueAt(job, parentOf(path));
+  const kind = path.match(/(cushion|cloth|motif|flaw)s\/[^/]*$/)[1];
+  return say({ cushion: 'measure.cushion', cloth: 'cloth.cloth', motif: 'cloth.motif', flaw: 'cloth.flaw' }[kind],
+    { number: list.indexOf(entry) + 1 });
+}
+
+// The path of the list entry with this id, as "/cloths/k1".
+export const clothPath = (id) => `/cloths/${id}`;
+
+const words = {
+  choice: (path, value) => optionsOf(path).find((option) => option.value === value)?.text ?? value,
+  length: (path, value) => optionsOf(path).find((option) => option.value === value)?.text ?? value,
+  percent: (_path, value) => say('cloth.percent', { percent: percentOf(value) }),
+  signed: (path, value) => `${value.replace(/^[-−]/, '')}, ${sideOf(path, value)}`,
+  cloth: (_path, value, job) => (valueAt(job, clothPath(value)) ? nameOf(job, clothPath(value)) : value),
+  motif: (path, value, job) => motifName(job, path, value),
+};
+
+const sideOf = (path, value) => optionsOf(path)[/^[-−]/.test(value) ? 1 : 0].text.toLowerCase();
+
+// The cloth a face is cut from, as the path of its entry.
+export const clothOfFace = (job, path) => clothPath(valueAt(job, `${parentOf(path)}/cloth`));
+
+function motifName(job, path, id) {
+  const at = `${clothOfFace(job, path)}/motifs/${id}`;
+  return valueAt(job, at) ? nameOf(job, at) : id;
+}
+
+// The value of a field in words; undefined where it is not set.
+export function shownValue(job, path) {
+  const value = valueAt(job, path);
+  if (value === undefined) return undefined;
+  return (words[kindOf(path)] ?? ((_path, plain) => String(plain)))(path, value, job);
+}
+
+const whenPattern = (job, path, pattern) => valueAt(job, path.replace(/\/(motif|group|offset\/\w+)$/, '/pattern')) === pattern;
+const whenSet = (job, path) => valueAt(job, path) !== undefined;
+
+// Fields that make sense only after another; a value that is there is always shown.
+const conditions = [
+  [/\/(motif|offset\/\w+)$/, (job, path) => whenPattern(job, path, 'centred')],
+  [/\/group$/, (job, path) => whenPattern(job, path, 'alike')],
+  [/\/insert\/clearance$/, (job, path) => valueAt(job, `${parentOf(path)}/measured`) === 'opening'],
+  [/\/insert\/again\/\w+$/, (job, path) => whenSet(job, path.replace('/again', ''))],
+  [/\/corners\/(depth|run)$/, (job, path) => valueAt(job, `${parentOf(path)}/kind`) === 'tapered'],
+  [/\/repeat\/drop$/, (job, path) => whenSet(job, parentOf(path))],
+];
+
+export function isShown(job, path) {
+  const condition = conditions.find(([pattern]) => pattern.test(path));
+  return !condition || whenSet(job, path) || condition[1](job, path);
+}
+
+// A field's name with its cushion or cloth before it, for lists of problems: "long sofa, Width".
+export function fullName(job, path) {
+  const entry = entryOf(path);
+  if (!isField(path)) return entry && valueAt(job, entry) ? nameOf(job, entry) : '';
+  return entry ? say('job.entryField', { entry: nameOf(job, entry), field: labelOf(path) }) : labelOf(path);
+}

@@ -1,0 +1,61 @@
+// Cover: how one cushion's cover is made, with the finished size that follows from it.
+import { html } from '../../parts/html.js';
+import { CushionPicture } from '../measure/reading.js';
+import { answer, isCurrent } from '../../store/answers.js';
+import { lastOf, valueAt } from '../../store/pointer.js';
+import { job, openJob } from '../../store/session.js';
+import { go, inJob, moveTo } from '../../store/place.js';
+import { say } from '../../words/words.js';
+import { Chooser, chosenIn } from '../chooser.js';
+import { Field, Fields } from '../field.js';
+import { NextBar } from '../next-bar.js';
+import { FinishedSize } from './finished-size.js';
+
+// A usual value stands beside a field only where the core has said it for this very job.
+const worked = (cushion) =>
+  (isCurrent.value && answer.value ? answer.value.cushions.find(({ id }) => id === lastOf(cushion)) : undefined);
+const panelOf = (cushion) => (worked(cushion) ? answer.value.pieces.find((piece) => piece.cushion === lastOf(cushion)) : undefined);
+
+function sections(cushion) {
+  const size = worked(cushion);
+  const seam = panelOf(cushion)?.seam.text;
+  return [
+    ['cover.fit', [['kind'], ['cover/smaller_by', size?.smaller_by.text], ['cover/seam', seam], ['cover/side_seam', seam]]],
+    ['cover.corners', [['cover/edge/kind'], ['cover/corners/kind'], ['cover/corners/depth'], ['cover/corners/run']]],
+    ['cover.closing', [['cover/closure/kind'], ['cover/closure/at'], ['cover/closure/opening', size?.opening?.text],
+      ['cover/closure/seam', seam]]],
+    ['cover.front', faceRows('front')],
+    ['cover.back', faceRows('back')],
+  ];
+}
+
+const faceRows = (part) => ['cloth', 'pattern', 'motif', 'offset/across', 'offset/along', 'turn', 'group']
+  .map((name) => [`cover/${part}/${name}`, /motif|group/.test(name) ? null : undefined]);
+
+const Section = ({ cushion, title, rows }) => html`<${Fields} title=${say(title)}>
+  ${rows.map(([name, usual]) => html`<${Field} key=${name} at=${`${cushion}/${name}`} usual=${usual} />`)}<//>`;
+
+function toCloth() {
+  const id = job.value.cloths[0]?.id;
+  const field = id && valueAt(job.value, `/cloths/${id}/width`) === undefined ? `/cloths/${id}/width` : '';
+  return { name: say('cover.next'), go: () => go(inJob(openJob.value.id, 'cloth', field)) };
+}
+
+export function Cover({ field }) {
+  const cushion = chosenIn('/cushions', field);
+  const [fit, corners, closing, front, back] = sections(cushion)
+    .map(([title, rows]) => html`<${Section} key=${title} cushion=${cushion} title=${title} rows=${rows} />`);
+  return html`<main class="screen-body">
+      <${Chooser} list="/cushions" chosen=${cushion} onChoose=${(path) => moveTo(inJob(openJob.value.id, 'cover', path))} />
+      <div class="columns">
+        <div class="column">
+          <section class="card cover-picture"><${CushionPicture} cushion=${cushion} />
+            <${FinishedSize} cushion=${cushion} size=${worked(cushion)} /></section>
+          ${fit}${corners}${closing}
+        </div>
+        <div class="column">${front}${back}
+          <${Fields} title=${say('cover.cutting')}><${Field} at="/grid" /><//></div>
+      </div>
+    </main>
+    <${NextBar} step=${toCloth()} />`;
+}

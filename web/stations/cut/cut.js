@@ -1,0 +1,65 @@
+// Cut: the length to ask for, how it comes about, and the lay plan with its cuts in order.
+import { html, useEffect, useRef } from '../../parts/html.js';
+import { answer, isCurrent, wantsFull } from '../../store/answers.js';
+import { job, openJob } from '../../store/session.js';
+import { inJob, moveTo } from '../../store/place.js';
+import { say } from '../../words/words.js';
+import { Chooser, chosenIn } from '../chooser.js';
+import { fullName } from '../catalogue.js';
+import { troubles } from '../problems.js';
+import { Ask } from './ask.js';
+import { Notices } from './notices.js';
+import { OnePlan } from './one-plan.js';
+import { State } from './state.js';
+import { toTrouble, Troubles } from './troubles.js';
+import { Why } from './why.js';
+
+// While Cut is looked at, the full plan is wanted.
+function useFullPlan() {
+  useEffect(() => {
+    wantsFull.value = true;
+    return () => { wantsFull.value = false; };
+  }, []);
+}
+
+const lineOf = (cloths, chosen) => cloths.find(({ cloth }) => `/cloths/${cloth}` === chosen) ?? cloths[0];
+
+function Answer({ field }) {
+  const { cloths, cushions, pieces } = answer.value;
+  const chosen = chosenIn('/cloths', field);
+  const cloth = lineOf(cloths, chosen);
+  return html`<div class="columns">
+    <div class="column">
+      ${cloths.map((entry) => html`<${Ask} key=${entry.cloth} cloth=${entry} several=${cloths.length > 1} />`)}
+      <${State} />
+      <${Notices} />
+    </div>
+    <div class="column">
+      <${Chooser} list="/cloths" chosen=${chosen} onChoose=${(path) => moveTo(inJob(openJob.value.id, 'cut', path))} />
+      ${cloth && html`<${OnePlan} key=${cloth.cloth} cloth=${cloth} pieces=${pieces} cushions=${cushions} />`}
+    </div>
+  </div>`;
+}
+
+// The one thing to do next: settle what stands in the way, or look at the plan.
+function Bar({ plan }) {
+  const [first] = troubles.value;
+  const show = () => plan.current?.querySelector('.one-plan')?.scrollIntoView({ block: 'start' });
+  return html`<footer class="action-bar">
+    ${isCurrent.value && answer.value && !first && html`<${Why} />`}
+    ${first
+      ? html`<button type="button" class="button-primary" onClick=${() => toTrouble(first)}>
+          ${say('cut.settle', { field: fullName(job.value, first.path) })}</button>`
+      : html`<button type="button" class="button-primary" disabled=${!answer.value} onClick=${show}>${say('cut.showPlan')}</button>`}
+  </footer>`;
+}
+
+export function Cut({ field }) {
+  const body = useRef(null);
+  useFullPlan();
+  return html`<main class="screen-body cut" ref=${body}>
+      <${Troubles} />
+      ${answer.value ? html`<${Answer} field=${field} />` : html`<${State} />`}
+    </main>
+    <${Bar} plan=${body} />`;
+}

@@ -1,0 +1,54 @@
+// One cloth's lay plan, drawn; its cuts in order, its panels and what is left over. Straight cuts come first where they
+// buy no more, and a plan that saves a step is offered beside them.
+import { html, useState } from '../../parts/html.js';
+import { Choice } from '../../parts/choice.js';
+import { PlanDrawing } from '../../parts/plan-drawing.js';
+import { Row } from '../../parts/row.js';
+import { say } from '../../words/words.js';
+import { Fields } from '../field.js';
+
+const STRAIGHT = 'straight';
+const INTERLOCKED = 'interlocked';
+
+const buysNoMore = (cloth) => cloth.straight?.buy.nm === cloth.buy.nm;
+
+function PlanChoice({ cloth, shown, onShow }) {
+  const options = [
+    { value: STRAIGHT, text: say('cut.straight'), hint: say('cut.takes', { length: cloth.straight.laid.text }) },
+    { value: INTERLOCKED, text: say('cut.interlocked'), hint: say('cut.takes', { length: cloth.laid.text }) },
+  ];
+  return html`<${Choice} label=${say('cut.choosePlan')} hideLabel layout="grid" options=${options} value=${shown} onInput=${onShow} />`;
+}
+
+const Cuts = ({ straight }) => html`<${Fields} title=${say('cut.order')}>
+  ${straight.cuts.map(({ number, text }) => html`<${Row} key=${number} label=${say('cut.number', { number })} value=${text} />`)}<//>
+  <p class="note">${say('cut.fullWidth', { count: straight.full_width_cuts })}</p>`;
+
+const size = ({ width, length }) => say('cut.size', { width: width.text, length: length.text });
+
+function panelName(piece, cushions) {
+  const cushion = cushions.find(({ id }) => id === piece.cushion);
+  return say('cut.panel', { count: piece.count, label: piece.label, cushion: cushion?.name ?? '' });
+}
+
+const Panels = ({ pieces, cushions }) => html`<${Fields} title=${say('cut.panels')}>
+  ${pieces.map((piece) => html`<${Row} key=${piece.id} label=${panelName(piece, cushions)} value=${size(piece)} />`)}<//>`;
+
+const Offcuts = ({ offcuts }) => html`<${Fields} title=${say('cut.offcuts')}>
+  ${offcuts.length === 0 && html`<p class="note">${say('cut.noOffcuts')}</p>`}
+  ${offcuts.map((offcut, at) => html`<${Row} key=${at} label=${say('cut.offcut', { number: at + 1 })} value=${size(offcut)} />`)}<//>`;
+
+export function OnePlan({ cloth, pieces, cushions }) {
+  const [shown, setShown] = useState(null);
+  const which = shown ?? (buysNoMore(cloth) ? STRAIGHT : INTERLOCKED);
+  const isStraight = which === STRAIGHT && cloth.straight;
+  const differs = cloth.straight && cloth.straight.laid.nm !== cloth.laid.nm;
+  return html`<section class="one-plan stack">
+    <h2 class="section-title">${say('cut.plan')} · ${cloth.name}</h2>
+    ${differs && html`<${PlanChoice} cloth=${cloth} shown=${which} onShow=${setShown} />`}
+    <${PlanDrawing} cloth=${cloth} plan=${isStraight ? cloth.straight : undefined} />
+    ${isStraight && html`<${Cuts} straight=${cloth.straight} />`}
+    <${Panels} pieces=${pieces.filter((piece) => piece.cloth === cloth.cloth)} cushions=${cushions} />
+    <${Offcuts} offcuts=${cloth.offcuts} />
+  </section>`;
+}

@@ -1,0 +1,27 @@
+// Entries that choose: one of the field's options, one of the job's cloths, one of a cloth's motifs, a currency.
+import { html } from '../../parts/html.js';
+import { Choice } from '../../parts/choice.js';
+import { valueAt } from '../../store/pointer.js';
+import { job } from '../../store/session.js';
+import { say } from '../../words/words.js';
+import { clothOfFace, clothPath, nameOf, optionsOf } from '../catalogue.js';
+import { setField } from '../setting.js';
+import { currencyOptions } from '../currencies.js';
+
+const Chosen = ({ at, label, value, options }) =>
+  html`<${Choice} label=${label} options=${options} value=${value} onInput=${(next) => setField(at, next)} />`;
+
+export const ChoiceEntry = (field) => html`<${Chosen} ...${field} options=${optionsOf(field.at)} />`;
+
+const entriesOf = (list, path) => (valueAt(job.value, list) ?? []).map(({ id }) => ({ value: id, text: nameOf(job.value, path(id)) }));
+
+export const ClothEntry = (field) => html`<${Chosen} ...${field} options=${entriesOf('/cloths', clothPath)} />`;
+
+export function MotifEntry(field) {
+  const list = `${clothOfFace(job.value, field.at)}/motifs`;
+  const options = entriesOf(list, (id) => `${list}/${id}`);
+  if (options.length === 0) return html`<p class="note">${say('cover.noMotifs')}</p>`;
+  return html`<${Chosen} ...${field} options=${options} />`;
+}
+
+export const CurrencyEntry = (field) => html`<${Chosen} ...${field} options=${currencyOptions(field.value)} />`;

@@ -1,0 +1,38 @@
+// Entries for what is no length: a count, an amount of money, a share in hundredths, a text.
+import { html, useState } from '../../parts/html.js';
+import { MoneyPad } from '../../parts/money-pad.js';
+import { Stepper } from '../../parts/stepper.js';
+import { TextField } from '../../parts/text-field.js';
+import { ask } from '../../boot/core.js';
+import { parentOf, valueAt } from '../../store/pointer.js';
+import { job } from '../../store/session.js';
+import { settings } from '../../store/settings.js';
+import { percentOf, shareOf } from '../percent.js';
+import { clearField, setField } from '../setting.js';
+
+export const MOST_COVERS = 999;
+const MOST_DECIMALS = 3; // the finest coins there are; the core says which a currency has
+
+const setOrClear = (at, value) => (value === '' ? clearField(at) : setField(at, value));
+
+export const CountEntry = ({ at, label, value }) => html`<${Stepper} label=${label} value=${value ?? 1} min=${1} max=${MOST_COVERS}
+  onInput=${(next) => setField(at, next)} />`;
+
+export const MoneyEntry = ({ at, label, value }) => html`<${MoneyPad} label=${label} value=${value ?? ''} ask=${ask}
+  currency=${valueAt(job.value, `${parentOf(at)}/currency`) ?? settings.value.currency} decimals=${MOST_DECIMALS}
+  onInput=${(next) => setOrClear(at, next)} />`;
+
+// Hundredths are typed as an amount is; the text on the pad is kept apart, so that "3." can become "3.5".
+export function PercentEntry({ at, label, value }) {
+  const [typed, setTyped] = useState(value ? percentOf(value) : '');
+  const take = (next) => {
+    setTyped(next);
+    setOrClear(at, next && shareOf(next));
+  };
+  return html`<${MoneyPad} label=${label} value=${typed} currency="%" decimals=${1} onInput=${take} />`;
+}
+
+const LINES = { '/notes': 4 };
+
+export const TextEntry = ({ at, label, value }) => html`<${TextField} label=${label} value=${value ?? ''} rows=${LINES[at] ?? 1}
+  onInput=${(next) => setOrClear(at, next)} />`;

@@ -1,0 +1,38 @@
+// The sheet in which one field is set: the entry that fits its kind, what is wrong with it, Done and Leave out.
+import { html } from '../parts/html.js';
+import { Sheet } from '../parts/sheet.js';
+import { entryOf, valueAt } from '../store/pointer.js';
+import { job, openJob } from '../store/session.js';
+import { inJob, lookAt, place } from '../store/place.js';
+import { say } from '../words/words.js';
+import { hintOf, kindOf, labelOf } from './catalogue.js';
+import { ENTRIES } from './entries/list.js';
+import { Problems } from './field.js';
+import { clearField } from './setting.js';
+
+// What a job cannot be without is changed, never left out.
+const NEEDED = /^\/units$|\/(quantity|kind|shape)$|\/(front|back)\/cloth$|\/price\/(per|currency)$/;
+const isNeeded = (at) => NEEDED.test(at) && !/\/(edge|closure|corners)\/kind$/.test(at);
+
+function Bar({ at, close }) {
+  const leaveOut = () => {
+    clearField(at);
+    close();
+  };
+  return html`
+    ${!isNeeded(at) && valueAt(job.value, at) !== undefined && html`
+      <button type="button" class="button" onClick=${leaveOut}>${say('job.leaveOut')}</button>`}
+    <button type="button" class="button-primary" onClick=${close}>${say('job.done')}</button>`;
+}
+
+export function EntrySheet({ at }) {
+  const close = () => lookAt(inJob(openJob.value.id, place.value.station, entryOf(at)));
+  const Entry = ENTRIES[kindOf(at)];
+  return html`<${Sheet} title=${labelOf(at)} onClose=${close} footer=${html`<${Bar} at=${at} close=${close} />`}>
+    <div class="entry stack">
+      ${hintOf(at) && html`<p class="note">${hintOf(at)}</p>`}
+      <${Entry} at=${at} label=${labelOf(at)} value=${valueAt(job.value, at)} />
+      <${Problems} at=${at} />
+    </div>
+  <//>`;
+}

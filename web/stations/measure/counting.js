@@ -1,0 +1,34 @@
+// How many covers of this measure, and what fills them: the last two things said at the sofa.
+import { html } from '../../parts/html.js';
+import { Choice } from '../../parts/choice.js';
+import { Stepper } from '../../parts/stepper.js';
+import { entryOf, valueAt } from '../../store/pointer.js';
+import { job } from '../../store/session.js';
+import { say } from '../../words/words.js';
+import { labelOf, nameOf, optionsOf } from '../catalogue.js';
+import { MOST_COVERS } from '../entries/figures.js';
+import { Problems } from '../field.js';
+import { setField } from '../setting.js';
+import { NextBar } from '../next-bar.js';
+import { stepAfter } from './next.js';
+import { CushionPicture } from './reading.js';
+
+export function Counting({ at }) {
+  const cushion = entryOf(at);
+  const filling = `${cushion}/insert/fill`;
+  return html`<main class="screen-body">
+      <p class="reading-of">${nameOf(job.value, cushion)}<span class="note">${say('measure.howManyTitle')}</span></p>
+      <div class="columns">
+        <div class="column"><${CushionPicture} cushion=${cushion} /></div>
+        <div class="column">
+          <${Stepper} label=${labelOf(at)} value=${valueAt(job.value, at)} min=${1} max=${MOST_COVERS}
+            onInput=${(count) => setField(at, count)} />
+          <${Problems} at=${at} />
+          <${Choice} label=${labelOf(filling)} options=${optionsOf(filling)} value=${valueAt(job.value, filling)}
+            onInput=${(fill) => setField(filling, fill)} />
+          <${Problems} at=${filling} />
+        </div>
+      </div>
+    </main>
+    <${NextBar} step=${stepAfter(cushion, 'quantity')} />`;
+}

@@ -1,0 +1,70 @@
+// The cushions of the job as a list; the chosen one is open, with its drawing, its measures and what it is made from.
+import { html } from '../../parts/html.js';
+import { Icon } from '../../parts/icon.js';
+import { Fractions } from '../../parts/figure.js';
+import { valueAt } from '../../store/pointer.js';
+import { job } from '../../store/session.js';
+import { say } from '../../words/words.js';
+import { nameOf } from '../catalogue.js';
+import { Field, openSheet, openView } from '../field.js';
+import { addEntry, freeId, removeEntry } from '../setting.js';
+import { CushionPicture } from './reading.js';
+
+const ROWS = ['insert/width', 'insert/length', 'insert/again/width', 'insert/again/length', 'quantity', 'insert/fill',
+  'name', 'size_from', 'insert/measured', 'insert/clearance', 'insert/shape'];
+// Rows with no usual value, and rows whose measure is taken on the station itself.
+const UNSAID = new Set(['insert/width', 'insert/length', 'insert/again/width', 'insert/again/length', 'name']);
+const TAKEN = new Set(['insert/width', 'insert/length', 'insert/again/width', 'insert/again/length', 'quantity']);
+
+export function summary(path) {
+  const { quantity, insert: { width, length } } = valueAt(job.value, path);
+  if (!width && !length) return say('measure.unmeasured');
+  return say('measure.summary', { quantity, width: width ?? '?', length: length ?? '?' });
+}
+
+function duplicate(path) {
+  const list = job.value.cushions;
+  const cushion = valueAt(job.value, path);
+  const id = freeId('c', list);
+  addEntry('/cushions', { ...cushion, id }, list.indexOf(cushion) + 1);
+  openView(`/cushions/${id}`);
+}
+
+function Tools({ path, name }) {
+  const isOnly = job.value.cushions.length === 1;
+  return html`<div class="entry-tools">
+    <button type="button" class="button-plain" onClick=${() => duplicate(path)}>
+      <${Icon} name="copy" size=${20} />${say('measure.duplicate', { cushion: name })}</button>
+    ${!isOnly && html`<button type="button" class="button-plain" onClick=${() => removeEntry(path)}>
+      <${Icon} name="bin" size=${20} />${say('measure.remove', { cushion: name })}</button>`}
+  </div>`;
+}
+
+function OpenCushion({ path }) {
+  const name = nameOf(job.value, path);
+  return html`<section class="card card-rows cushion-open" aria-label=${name}>
+    <div class="cushion-head"><div><h2 class="entry-name">${name}</h2>
+      <p class="note"><${Fractions} text=${summary(path)} /></p></div></div>
+    <${CushionPicture} cushion=${path} />
+    ${ROWS.map((row) => html`<${Field} key=${row} at=${`${path}/${row}`} 
+      usual=${UNSAID.has(row) ? null : undefined} onOpen=${TAKEN.has(row) ? openView : openSheet} />`)}
+    <${Tools} path=${path} name=${name} />
+  </section>`;
+}
+
+const ClosedCushion = ({ path, onChoose }) => html`
+  <button type="button" class="card entry-closed" onClick=${() => onChoose(path)}>
+    <span class="entry-name">${nameOf(job.value, path)}</span>
+    <span class="note"><${Fractions} text=${summary(path)} /></span>
+    <${Icon} name="forward" size=${20} />
+  </button>`;
+
+export function Cushions({ chosen, onChoose, onAdd }) {
+  const paths = job.value.cushions.map(({ id }) => `/cushions/${id}`);
+  return html`<div class="stack">
+    ${paths.map((path) => (path === chosen
+      ? html`<${OpenCushion} key=${path} path=${path} />`
+      : html`<${ClosedCushion} key=${path} path=${path} onChoose=${onChoose} />`))}
+    <button type="button" class="button" onClick=${onAdd}><${Icon} name="plus" />${say('measure.add')}</button>
+  </div>`;
+}

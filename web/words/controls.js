@@ -1,0 +1,187 @@
+// Every control of the app by its role and accessible name, and every field of a job by the row and the entry that set it.
+//
+// How to find a control: a test asks for role and name exactly as they stand here (en-GB, the first language). {…} is
+// filled in by the screen: {job}, {cushion}, {cloth}, {next}, {field}. Other languages override the same names in their
+// own file beside this one, under the key "home.newJob", "field:/name" or "option:/units=in".
+//
+// How to set a field of a job document: its pattern ("*" stands for the cushion, cloth, motif or flaw) names the station
+// it is on. There, choose the cushion or cloth first where there are several (a button that begins with its name; see
+// `measure.cushion`, `cover.cushion`, `cloth.cloth`), then press the row, a button whose name begins "Change <name>: ",
+// and use its entry:
+//   measure  keys of the tape ("1", "8", "⅝"…), "in"/"cm" for the unit; "Done" closes, "Leave out" empties the field
+//   signed   as measure, with two radio buttons for the side
+//   choice   radio buttons named by `options`
+//   count    a spin button with number keys
+//   text     a text box
+//   money    keys of the money pad
+//   percent  keys of the money pad; 3 is stored as "0.03"
+//   length   radio buttons of `options`, or "Another length" and the tape
+// A field with `after` is on the screen only once that other field has a value that makes sense of it.
+
+export const controls = {
+  home: {
+    newJob: ['button', 'New job'],
+    padsInHand: ['button', 'Pads in hand'],
+    sizeWanted: ['button', 'Size wanted'],
+    bringIn: ['button', 'Bring in a job file'],
+    settings: ['button', 'Settings'],
+    more: ['button', 'More about {job}'],
+    share: ['button', 'Save as a file'],
+    shareNow: ['button', 'Share the file now'],
+    duplicate: ['button', 'Duplicate'],
+    remove: ['button', 'Delete'],
+    undoDelete: ['button', 'Bring back {job}'],
+    bin: ['button', 'Recently deleted'],
+    keepBoth: ['button', 'Keep both'],
+    replace: ['button', 'Replace the one here'],
+    update: ['button', 'Update now'],
+    again: ['button', 'Try again'],
+  },
+  job: {
+    back: ['button', 'Back'],
+    undo: ['button', 'Undo'],
+    redo: ['button', 'Redo'],
+    measure: ['link', 'Measure'],
+    cover: ['link', 'Cover'],
+    cloth: ['link', 'Cloth'],
+    cut: ['link', 'Cut'],
+    done: ['button', 'Done'],
+    leaveOut: ['button', 'Leave out'],
+    otherLength: ['radio', 'Another length'],
+    close: ['button', 'Close'],
+  },
+  measure: {
+    cushion: ['button', '{cushion}'],
+    add: ['button', 'Add a cushion'],
+    duplicate: ['button', 'Duplicate {cushion}'],
+    remove: ['button', 'Remove {cushion}'],
+    again: ['button', 'Read again'],
+    square: ['button', 'Square: same height'],
+    next: ['button', 'Next: {next}'],
+  },
+  cover: {
+    cushion: ['button', '{cushion}'],
+    how: ['button', 'How so?'],
+  },
+  cloth: {
+    cloth: ['button', '{cloth}'],
+    add: ['button', 'Add a cloth'],
+    remove: ['button', 'Remove {cloth}'],
+    addMotif: ['button', 'Add a motif'],
+    removeMotif: ['button', 'Remove motif {motif}'],
+    addFlaw: ['button', 'Add a flaw'],
+    removeFlaw: ['button', 'Remove flaw {flaw}'],
+  },
+  cut: {
+    why: ['button', 'How so?'],
+    showPlan: ['button', 'Show the lay plan'],
+    settle: ['button', 'Settle: {field}'],
+    straight: ['radio', 'Straight cuts'],
+    interlocked: ['radio', 'Shortest plan'],
+    sun: ['button', 'Sunlight'],
+    cloth: ['button', '{cloth}'],
+  },
+  settings: {
+    words: ['radio', { 'en-GB': 'British', 'en-US': 'American' }],
+    light: ['radio', { phone: 'As the phone', light: 'Light', dark: 'Dark', sun: 'Sunlight, black on white' }],
+    units: ['radio', { in: 'Inches', cm: 'Centimetres' }],
+    currency: ['button', 'Currency: {currency}'],
+    keep: ['button', 'Ask to keep jobs safe'],
+    licences: ['button', 'Licences'],
+  },
+};
+
+const yesOrigin = { insert: 'Pads in hand', finished: 'Size wanted' };
+const steps = { '1/8 yd': '1/8 yd', '1/4 yd': '1/4 yd', '1/2 yd': '1/2 yd', '1 yd': '1 yd',
+  '10 cm': '10 cm', '25 cm': '25 cm', '50 cm': '50 cm', '0.1 m': '0.1 m', '0.25 m': '0.25 m', '0.5 m': '0.5 m', '1 m': '1 m' };
+const grids = { '1/16 in': '1/16 in', '1/8 in': '1/8 in', '1/4 in': '1/4 in', '1/2 in': '1/2 in',
+  '1 mm': '1 mm', '5 mm': '5 mm', '1 cm': '1 cm', 0: 'None: the exact size' };
+
+const face = (part, side) => ({
+  [`/cushions/*/cover/${part}/cloth`]: { name: `${side} cloth`, kind: 'cloth' },
+  [`/cushions/*/cover/${part}/pattern`]: { name: `${side} pattern`, kind: 'choice',
+    options: { free: 'Free', alike: 'All alike', centred: 'Centred' } },
+  [`/cushions/*/cover/${part}/motif`]: { name: `${side} motif`, kind: 'motif', after: 'pattern' },
+  [`/cushions/*/cover/${part}/offset/across`]: { name: `${side} off centre, across`, kind: 'signed', after: 'pattern',
+    options: { '': 'To the right', '-': 'To the left' } },
+  [`/cushions/*/cover/${part}/offset/along`]: { name: `${side} off centre, along`, kind: 'signed', after: 'pattern',
+    options: { '': 'Above', '-': 'Below' } },
+  [`/cushions/*/cover/${part}/turn`]: { name: `${side} turning`, kind: 'choice',
+    options: { none: 'No turning', half: 'Half turns at most', quarter: 'As the cloth allows' } },
+  [`/cushions/*/cover/${part}/group`]: { name: `${side} alike with`, kind: 'text', after: 'pattern' },
+});
+
+const on = (station, fields) =>
+  Object.fromEntries(Object.entries(fields).map(([path, field]) => [path, { station, ...field }]));
+
+export const fields = {
+  ...on('measure', {
+    '/name': { name: 'Job name', kind: 'text' },
+    '/client': { name: 'Client', kind: 'text' },
+    '/notes': { name: 'Notes', kind: 'text' },
+    '/units': { name: 'Answers in', kind: 'choice', options: { in: 'Inches', cm: 'Centimetres', mm: 'Millimetres' } },
+    '/cushions/*/name': { name: 'Cushion name', kind: 'text' },
+    '/cushions/*/quantity': { name: 'How many', kind: 'count' },
+    '/cushions/*/size_from': { name: 'Starting from', kind: 'choice', options: yesOrigin },
+    '/cushions/*/insert/measured': { name: 'Tape laid on', kind: 'choice',
+      options: { insert: 'The pad itself', label: 'Its label only', foam: 'Foam', 'old-cover': 'The old cover, seam to seam',
+        opening: 'An opening to fill' } },
+    '/cushions/*/insert/width': { name: 'Width', kind: 'measure' },
+    '/cushions/*/insert/length': { name: 'Height', kind: 'measure' },
+    '/cushions/*/insert/again/width': { name: 'Width, 2nd reading', kind: 'measure', after: '/cushions/*/insert/width' },
+    '/cushions/*/insert/again/length': { name: 'Height, 2nd reading', kind: 'measure', after: '/cushions/*/insert/length' },
+    '/cushions/*/insert/clearance': { name: 'Clearance', kind: 'measure', after: '/cushions/*/insert/measured' },
+    '/cushions/*/insert/shape': { name: 'Shape', kind: 'choice', options: { rectangle: 'Rectangle or square' } },
+    '/cushions/*/insert/fill': { name: 'Filling', kind: 'choice',
+      options: { polyester: 'Polyester', feather: 'Feather', down: 'Down', 'hollow-fibre': 'Hollow fibre',
+        microbead: 'Microbead', firm: 'Firm pad', foam: 'Foam filling' } },
+  }),
+  ...on('cover', {
+    '/cushions/*/kind': { name: 'Kind', kind: 'choice', options: { 'knife-edge': 'Knife-edge' } },
+    '/cushions/*/cover/smaller_by': { name: 'Smaller than the pad by', kind: 'measure' },
+    '/cushions/*/cover/seam': { name: 'Seam allowance', kind: 'measure' },
+    '/cushions/*/cover/side_seam': { name: 'Seam at the two sides', kind: 'measure' },
+    '/cushions/*/cover/edge/kind': { name: 'Edge', kind: 'choice', options: { plain: 'Plain' } },
+    '/cushions/*/cover/corners/kind': { name: 'Corners', kind: 'choice', options: { square: 'Square', tapered: 'Tapered' } },
+    '/cushions/*/cover/corners/depth': { name: 'Taper depth', kind: 'measure', after: '/cushions/*/cover/corners/kind' },
+    '/cushions/*/cover/corners/run': { name: 'Taper starts at', kind: 'length', after: '/cushions/*/cover/corners/kind',
+      options: { '1/3': 'A third of the side', '1/4': 'A quarter of the side', '1/5': 'A fifth of the side' } },
+    '/cushions/*/cover/closure/kind': { name: 'Closing', kind: 'choice', options: { 'hand-sewn': 'Sewn by hand' } },
+    '/cushions/*/cover/closure/at': { name: 'Closed at', kind: 'choice', options: { bottom: 'The bottom edge' } },
+    '/cushions/*/cover/closure/opening': { name: 'Opening', kind: 'measure' },
+    '/cushions/*/cover/closure/seam': { name: 'Seam at the closing edge', kind: 'measure' },
+    ...face('front', 'Front'),
+    ...face('back', 'Back'),
+    '/grid': { name: 'Cut sizes rounded up to', kind: 'length', options: grids },
+  }),
+  ...on('cloth', {
+    '/cloths/*/name': { name: 'Cloth name', kind: 'text' },
+    '/cloths/*/width': { name: 'Cloth width', kind: 'measure' },
+    '/cloths/*/selvedge': { name: 'Selvedge, each side', kind: 'measure' },
+    '/cloths/*/direction': { name: 'Direction', kind: 'choice',
+      options: { 'one-way': 'One way', 'two-way': 'Two ways', any: 'Any way' } },
+    '/cloths/*/up': { name: 'Top of the pattern points', kind: 'choice',
+      options: { away: 'Away from the cut end', toward: 'Toward the cut end', left: 'To the left', right: 'To the right' } },
+    '/cloths/*/repeat/across': { name: 'Repeat across', kind: 'measure' },
+    '/cloths/*/repeat/along': { name: 'Repeat along', kind: 'measure' },
+    '/cloths/*/repeat/drop': { name: 'Drop', kind: 'measure', after: '/cloths/*/repeat/along' },
+    '/cloths/*/motifs/*/name': { name: 'Motif name', kind: 'text' },
+    '/cloths/*/motifs/*/across': { name: 'From the left edge', kind: 'measure' },
+    '/cloths/*/motifs/*/along': { name: 'From the cut end', kind: 'measure' },
+    '/cloths/*/start': { name: 'Pattern at the cut end', kind: 'choice',
+      options: { unknown: 'Not known', choose: 'Chosen when it is cut', measured: 'Measured' } },
+    '/cloths/*/squaring': { name: 'For squaring both ends', kind: 'measure' },
+    '/cloths/*/shrinkage/across': { name: 'Shrinks across', kind: 'percent' },
+    '/cloths/*/shrinkage/along': { name: 'Shrinks along', kind: 'percent' },
+    '/cloths/*/wash': { name: 'Washed', kind: 'choice',
+      options: { 'before-cutting': 'Before cutting', 'after-making': 'After making' } },
+    '/cloths/*/flaws/*/across': { name: 'Flaw from the left edge', kind: 'measure' },
+    '/cloths/*/flaws/*/along': { name: 'Flaw from the cut end', kind: 'measure' },
+    '/cloths/*/flaws/*/width': { name: 'Flaw width', kind: 'measure' },
+    '/cloths/*/flaws/*/length': { name: 'Flaw length', kind: 'measure' },
+    '/cloths/*/sold_by': { name: 'Sold by', kind: 'length', options: steps },
+    '/cloths/*/price/amount': { name: 'Price', kind: 'money' },
+    '/cloths/*/price/per': { name: 'Price is for', kind: 'choice', options: { yd: 'One yard', m: 'One metre' } },
+    '/cloths/*/price/currency': { name: 'Currency', kind: 'currency' },
+  }),
+};

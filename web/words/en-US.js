@@ -1,0 +1,33 @@
+// American wording, where it differs from the British of en-GB.js and controls.js.
+export default {
+  name: 'American',
+  words: {
+    'field:/cushions/*/cover/front/offset/across': 'Front off center, across',
+    'field:/cushions/*/cover/front/offset/along': 'Front off center, along',
+    'field:/cushions/*/cover/back/offset/across': 'Back off center, across',
+    'field:/cushions/*/cover/back/offset/along': 'Back off center, along',
+    'option:/cushions/*/cover/front/pattern=centred': 'Centered',
+    'option:/cushions/*/cover/back/pattern=centred': 'Centered',
+    'option:/cushions/*/insert/fill=hollow-fibre': 'Hollow fiber',
+    'option:/units=cm': 'Centimeters',
+    'option:/units=mm': 'Millimeters',
+    'option:/cloths/*/price/per=m': 'One meter',
+    'choice:settings.units=cm': 'Centimeters',
+    'field:/cloths/*/selvedge': 'Selvage, each side',
+    'hint:/cushions/*/cover/front/pattern=centred': 'A motif in the middle of the finished face.',
+    'hint:/cloths/*/selvedge': 'What cannot be used at each edge: the selvage and any pinholes.',
+    'hint:/cloths/*/width': 'From edge to edge, selvages included.',
+    'hint:/cloths/*/motifs/*/across': 'From the left edge of the cloth, selvage included, to the middle of one motif.',
+    'cloth.motifsHint': 'Points of the pattern that a face can be centered on.',
+    'settings.wordsHint': 'Selvage, center, color.',
+    'settings.finish': 'Colors and light',
+  },
+  parts: {
+    centimetres: 'centimeters',
+    halfCentimetre: 'point five',
+    millimetreMore: 'one millimeter more',
+    millimetreLess: 'one millimeter less',
+    millimetresAreFinest: 'A millimeter is the finest mark on this tape.',
+    selvedge: 'selvage',
+  },
+};
