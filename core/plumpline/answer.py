@@ -154,7 +154,7 @@ def _layout(planned: ClothPlan, plan: Plan, job: Job) -> list[Json]:
 
 
 def _label(piece: Piece, copy: int, number: dict[str, int], several: bool) -> str:
-    """"3 front" where there is one kind of cover, "B3 front" where there are several."""
+    """ "3 front" where there is one kind of cover, "B3 front" where there are several."""
     letter = _letters(number[piece.cushion]) if several else ""
     return f"{letter}{copy} {piece.part}"
 
@@ -270,5 +270,3 @@ _REASONS = {
     "stacks": "However the panels are stacked, they fill the width only from {least} on.",
     "wide-panels": "The panels wider than half the cloth cannot lie side by side: they take {least}.",
 }
-
-

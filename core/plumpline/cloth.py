@@ -55,8 +55,7 @@ def lay_out(cloth: Cloth, width: int) -> Laid:
         usable=int((width - 2 * left) * (1 - across)),
         repeat=_repeat(cloth, across, along),
         motifs=tuple(
-            Motif(motif.id, shrunk(motif.across - left, across), shrunk(motif.along, along))
-            for motif in cloth.motifs
+            Motif(motif.id, shrunk(motif.across - left, across), shrunk(motif.along, along)) for motif in cloth.motifs
         ),
         flaws=tuple(_flaw(cloth, index, across, along) for index in range(len(cloth.flaws))),
     )
@@ -65,9 +64,7 @@ def lay_out(cloth: Cloth, width: int) -> Laid:
 def _repeat(cloth: Cloth, across: Fraction, along: Fraction) -> Repeat | None:
     if not (cloth.repeat_across or cloth.repeat_along):
         return None
-    return Repeat(
-        shrunk(cloth.repeat_across, across), shrunk(cloth.repeat_along, along), shrunk(cloth.drop, along)
-    )
+    return Repeat(shrunk(cloth.repeat_across, across), shrunk(cloth.repeat_along, along), shrunk(cloth.drop, along))
 
 
 def _flaw(cloth: Cloth, index: int, across: Fraction, along: Fraction) -> Flaw:

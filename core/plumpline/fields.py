@@ -140,7 +140,7 @@ PRICE = (
 CLOTH = (
     Field("id", "id", "A short name that stays the same.", required=True),
     Field("name", "text", "What the maker calls it."),
-    Field("width", "positive", "The bolt's true width, edge to edge.", required=True),
+    Field("width", "positive", "The bolt's true width, edge to edge."),
     Field("selvedge", "length", "What cannot be used at each side."),
     Field(
         "direction",

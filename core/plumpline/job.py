@@ -8,7 +8,7 @@ from fractions import Fraction
 from plumpline.document import Reading, Values, read_fields
 from plumpline.fields import JOB
 from plumpline.lengths import NM_PER_INCH, round_half_even
-from plumpline.money import MoneyError, read_money, to_minor
+from plumpline.money import MoneyError, to_minor
 from plumpline.problems import Problem
 
 NM_PER_CM = 10_000_000
@@ -319,7 +319,7 @@ def _motif(values: Values) -> Motif:
 def _price(values: Values, at: str, reading: Reading) -> Price | None:
     currency = values["currency"]
     try:
-        minor = to_minor(read_money(values["amount"], currency)["amount"], currency)
+        minor = to_minor(values["amount"], currency)
     except MoneyError as error:
         field = "currency" if error.code == "unknown-currency" else "amount"
         code = "unknown-value" if field == "currency" else "not-an-amount"
@@ -382,4 +382,3 @@ def name_of(entry: Cloth | Cushion) -> str:
 def shrunk(length: int, lost: Fraction) -> int:
     """`length` nm after losing the fraction `lost`, rounded once, half to even."""
     return round_half_even(length * (1 - lost))
-

@@ -227,6 +227,7 @@ def _mixed_text(value: Fraction) -> str:
 
 
 def decimal_text(value: Fraction) -> str:
+    """A value that is not negative with at most nine decimals, without idle zeros: "0.97"."""
     whole, decimals = decimal_figures(value)
     return f"{whole}.{decimals}" if decimals else str(whole)
 

@@ -86,5 +86,3 @@ def _answer(prepared: Prepared, planned: list[ClothPlan], said: list[notices.Not
         "materials": [entry for cover in prepared.covers for entry in materials(cover, job)],
         "notices": notices.in_order(said),
     }
-
-

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from plumpline.cushions.knife_edge import KnifeEdge, knife_edge
-from plumpline.job import Cloth, Job, name_of, read_job
+from plumpline.job import Cloth, Cushion, Job, name_of, read_job
 from plumpline.pieces import Piece
 from plumpline.problems import Problem
 
@@ -26,7 +26,7 @@ class Prepared:
 
     def is_ready(self, cloth: Cloth) -> bool:
         """Whether a length may be asked for: something is cut from the cloth and none of it is still unknown."""
-        return cloth.width is not None and cloth.id not in self.waiting and bool(self.pieces_on(cloth))
+        return cloth.id not in self.waiting and bool(self.pieces_on(cloth))
 
 
 def prepare(document: object) -> Prepared | list[Problem]:
@@ -42,26 +42,29 @@ def prepare(document: object) -> Prepared | list[Problem]:
             covers.append(made)
         else:
             problems.extend(made)
-            waiting |= {cushion.cover.front.cloth, cushion.cover.back.cloth}
-    problems.extend(_cloth_problems(job))
+            waiting |= _cloths_of(cushion)
+    for cloth in job.cloths:
+        found = _cloth_problems(job, cloth)
+        problems.extend(found)
+        waiting |= {cloth.id} if found else set()
     return Prepared(job, tuple(covers), tuple(problems), frozenset(waiting))
 
 
-def _cloth_problems(job: Job) -> list[Problem]:
-    used = {face.cloth for cushion in job.cushions for face in (cushion.cover.front, cushion.cover.back)}
-    problems = []
-    for cloth in job.cloths:
-        if cloth.id not in used:
-            continue
-        if cloth.width is None:
-            text = f"Measure the width of {name_of(cloth)}, between its two edges."
-            problems.append(Problem(f"{cloth.at}/width", "missing-width", text))
-        elif 2 * cloth.selvedge >= cloth.width:
-            text = f"The selvedges leave nothing of {name_of(cloth)}: check its width and its selvedge."
-            problems.append(Problem(f"{cloth.at}/selvedge", "rules-contradict", text))
-        else:
-            problems.extend(_flaw_problems(cloth))
-    return problems
+def _cloths_of(cushion: Cushion) -> set[str]:
+    return {cushion.cover.front.cloth, cushion.cover.back.cloth}
+
+
+def _cloth_problems(job: Job, cloth: Cloth) -> list[Problem]:
+    """What keeps a cloth from being laid; a cloth that nothing is cut from has no problems."""
+    if not any(cloth.id in _cloths_of(cushion) for cushion in job.cushions):
+        return []
+    if cloth.width is None:
+        text = f"Measure the width of {name_of(cloth)}, between its two edges."
+        return [Problem(f"{cloth.at}/width", "missing-width", text)]
+    if 2 * cloth.selvedge >= cloth.width:
+        text = f"The selvedges leave nothing of {name_of(cloth)}: check its width and its selvedge."
+        return [Problem(f"{cloth.at}/selvedge", "rules-contradict", text)]
+    return _flaw_problems(cloth)
 
 
 def _flaw_problems(cloth: Cloth) -> list[Problem]:

@@ -27,6 +27,8 @@ CODES: dict[str, str] = {
     # what a reading asks back
     "improper-fraction": "11/4 is 2 3/4; 1 1/4 may have been meant.",
     "comma-as-decimal": "1,024 was read as 1.024.",
+    "point-as-decimal": "1.024 cm was read with three decimals; thousands may have been meant.",
+    "fills-the-larger-unit": "5 ft 14 in was read as 6 ft 2 in.",
     "readings-disagree": "Two readings of the tape differ by more than the pad can.",
     "tape-the-pad": "Planned from the size on the label; the pad itself is still to be taped.",
     # what cannot be made

@@ -76,18 +76,14 @@ def plan_with(document: dict[str, Any], changes: tuple[Change, ...], index: int,
         return None
 
 
-def _if_it_saves(
-    document: dict[str, Any], changes: tuple[Change, ...], planned: ClothPlan, work: int
-) -> WayOut | None:
+def _if_it_saves(document: dict[str, Any], changes: tuple[Change, ...], planned: ClothPlan, work: int) -> WayOut | None:
     after = plan_with(document, changes, planned.cloth.index, work)
     if after is None or after.buy >= planned.buy:
         return None
     return WayOut(changes, after, planned.buy - after.buy)
 
 
-def less_side_seam(
-    document: dict[str, Any], prepared: Prepared, planned: ClothPlan, work: int
-) -> WayOut | None:
+def less_side_seam(document: dict[str, Any], prepared: Prepared, planned: ClothPlan, work: int) -> WayOut | None:
     """The least cut in the side seams that fits one more panel side by side and saves a length, if there is one.
 
     No seam is taken below 1/4 in (6 mm), the least that holds on furnishing cloth (common practice).

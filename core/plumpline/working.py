@@ -11,7 +11,7 @@ from plumpline.figures import counted, length_to_ask, size
 from plumpline.job import Cloth, Job
 from plumpline.layout.strip import Placement, Plan
 from plumpline.layplan import ClothPlan
-from plumpline.lengths import decimal_text, write_length
+from plumpline.lengths import decimal_text, round_half_even, write_length
 from plumpline.money import cost, write_money
 
 
@@ -164,7 +164,7 @@ def _end_lines(planned: ClothPlan, job: Job) -> list[str]:
     if along:
         before = planned.needed - planned.repeats * cloth.repeat_along
         lines.append(
-            f"The wash takes {_percent(along)} of the length, so ÷ {decimal_text(1 - along)}: "
+            f"The wash takes {_percent(along)} of the length, so ÷ {_decimal(1 - along, 4)}: "
             f"{write_length(before, units)} as bought."
         )
     if planned.repeats:
@@ -176,7 +176,13 @@ def _end_lines(planned: ClothPlan, job: Job) -> list[str]:
 
 
 def _percent(share: Fraction) -> str:
-    return f"{decimal_text(share * 100)} %"
+    return f"{_decimal(share * 100, 2)} %"
+
+
+def _decimal(value: Fraction, places: int) -> str:
+    """A value with at most so many decimals, marked where they do not show it exactly."""
+    shown = Fraction(round_half_even(value * 10**places), 10**places)
+    return ("" if shown == value else "≈ ") + decimal_text(shown)
 
 
 def _price_lines(planned: ClothPlan, job: Job) -> list[str]:

@@ -255,4 +255,4 @@ def _check_straight(rules, straight):
             assert cut["y"] in (0, straight["laid"]["nm"]), cut  # the end of the last row is a cut as well
     for entry in straight["layout"]:
         box = entry["x"], entry["y"], entry["width"], entry["length"]
-        assert box in parts, (box, parts)
+        assert box in parts, box

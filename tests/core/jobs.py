@@ -18,7 +18,17 @@ def example(name):
 
 
 def covers(
-    quantity, width, length, *, smaller_by="0 in", seam="1/2 in", pattern="free", motif=None, id="c1", cloth="k1", **more
+    quantity,
+    width,
+    length,
+    *,
+    smaller_by="0 in",
+    seam="1/2 in",
+    pattern="free",
+    motif=None,
+    id="c1",
+    cloth="k1",
+    **more,
 ):
     """One entry of so many covers; `more` goes into the cushion as it stands."""
     face = {"cloth": cloth, "pattern": pattern, **({"motif": motif} if motif else {})}

@@ -81,7 +81,7 @@ def test_a21_five_yards_left_after_the_wash_need_more_at_the_counter(lost, ask):
     ("panel", "repeat", "rows", "pitch"), [(96, 27, 1, 108), (90, 27, 1, 108), (118, 13, 1, 130), (116, 25, 1, 125)]
 )
 def test_a10_rows_that_match_stand_whole_repeats_apart(panel, repeat, rows, pitch):
-    """Workroom texts round a cut up to whole repeats (96 @ 27 -> 108, 90 @ 27 -> 108, 118 @ 13 -> 130, 116 @ 25 -> 125).
+    """Four workroom and decorating texts round a cut up to whole repeats: 96 and 90 @ 27, 118 @ 13, 116 @ 25.
 
     That is the distance from row to row: n rows lay (n - 1) x pitch + panel.
     """
@@ -114,7 +114,9 @@ def test_a24_panels_cut_the_size_of_the_pad_make_a_cover_one_inch_smaller():
 
 def test_b42_nine_panels_of_18_fit_54_by_54_exactly():
     """Fault B42: a known grid must be found, with no allowance outside the outer edge unless asked for."""
-    document = job([covers(4, "17 in", "17 in"), covers(1, "17 in", "17 in", id="c2", cloth="k2")],
-                   [cloth("54 in"), cloth("54 in", id="k2")])
+    document = job(
+        [covers(4, "17 in", "17 in"), covers(1, "17 in", "17 in", id="c2", cloth="k2")],
+        [cloth("54 in"), cloth("54 in", id="k2")],
+    )
     document["cushions"][1]["cover"]["front"]["cloth"] = "k1"
     assert planned(document)["laid"]["text"] == "54 in"

@@ -78,9 +78,7 @@ def _finished(cushion: Cushion, fit: Fit) -> Point:
     return (insert.width or 0) - less, (insert.length or 0) - less
 
 
-def _impossible(
-    cushion: Cushion, job: Job, fit: Fit, width: int, length: int, opening: int
-) -> list[Problem]:
+def _impossible(cushion: Cushion, job: Job, fit: Fit, width: int, length: int, opening: int) -> list[Problem]:
     problems = []
     for name, size, word in (("width", width, "wide"), ("length", length, "high")):
         if size <= 0:
@@ -105,9 +103,7 @@ def usual_opening(side: int, cushion: Cushion) -> int:
     return min(side, max(half_inch, -(-wanted // half_inch) * half_inch))
 
 
-def _panel(
-    cushion: Cushion, job: Job, part: str, face: Face, width: int, length: int, opening: int
-) -> Piece:
+def _panel(cushion: Cushion, job: Job, part: str, face: Face, width: int, length: int, opening: int) -> Piece:
     cover, cloth = cushion.cover, job.cloth(face.cloth)
     plain = width + 2 * cover.side_seam, length + cover.seam + cover.closing_seam
     cut = cut_across(cloth, plain[0], job.grid), cut_along(cloth, plain[1], job.grid)
@@ -184,8 +180,11 @@ def _impossible_corners(cushion: Cushion, panels: tuple[Piece, ...]) -> list[Pro
     cover = cushion.cover
     if cover.corners.kind == "square":
         return []
-    sides = [side for panel in panels for side in zip(_runs(cover, (panel.width, panel.length)),
-                                                      (panel.width, panel.length), strict=True)]
+    sides = [
+        side
+        for panel in panels
+        for side in zip(_runs(cover, (panel.width, panel.length)), (panel.width, panel.length), strict=True)
+    ]
     if all(cover.corners.depth < run and 2 * run <= side for run, side in sides):
         return []
     text = "The taper has to start further from the corner than it is deep, and no further than the middle."

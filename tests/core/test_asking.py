@@ -1,0 +1,73 @@
+"""The door for callers that speak JSON: every request gets a reply as text, in words where something is wrong."""
+
+import json
+
+import pytest
+from jobs import example
+
+from plumpline import plan
+from plumpline.ask import ask
+
+
+def asked(**request):
+    return json.loads(ask(json.dumps(request)))
+
+
+def test_a_plan_is_the_plan():
+    job = example("harbour-room")
+    assert asked(do="plan", job=job) == {"ok": plan(job)}
+    assert asked(do="plan", job=job, effort="quick") == {"ok": plan(job, "quick")}
+
+
+def test_a_job_with_problems_gets_them():
+    reply = asked(do="plan", job={})
+    assert {"at": "/units", "code": "missing-field"}.items() <= reply["problems"][3].items()
+
+
+def test_a_job_file_is_checked_whole_before_it_is_taken_in():
+    assert asked(do="check", job=example("size-wanted")) == {"ok": {"version": 1}}
+    assert asked(do="check", job={"version": 7})["problems"]
+
+
+def test_a_job_still_being_measured_is_a_sound_document():
+    job = example("harbour-room")
+    del job["cushions"][0]["insert"]["width"]
+    assert asked(do="check", job=job) == {"ok": {"version": 1}}
+
+
+def test_a_reading_comes_back_in_both_systems_and_in_words():
+    read = asked(do="read", text="17 5/8", unit="in")["ok"]
+    assert read["nm"] == 447_675_000
+    assert read["texts"] == {"in": "17 5/8 in", "cm": "≈ 44.77 cm"}
+    assert read["spoken"] == "seventeen and five eighths inches"
+    assert asked(do="read", text="45,5", unit="cm")["ok"]["understood"] == "45.5 cm"
+
+
+def test_a_reading_with_its_own_unit_is_said_in_it():
+    assert asked(do="read", text="45.5 cm")["ok"]["spoken"]
+
+
+def test_a_reading_that_is_none_is_refused_in_words():
+    (problem,) = asked(do="read", text="17 5/8 x", unit="in")["problems"]
+    assert "17 5/8" in problem["text"]
+
+
+@pytest.mark.parametrize(("text", "amount"), [("1.234,56", "1234.56"), ("1,234.56", "1234.56"), ("32", "32.00")])
+def test_b15_a_price_is_read_as_it_was_meant(text, amount):
+    assert asked(do="read-money", text=text, currency="USD")["ok"]["amount"] == amount
+
+
+def test_b15_a_price_that_could_be_two_is_asked_about():
+    (problem,) = asked(do="read-money", text="1,234", currency="USD")["problems"]
+    assert problem["code"] == "ambiguous-amount"
+
+
+def test_a_request_nobody_knows_is_said():
+    assert asked(do="dance")["problems"][0]["code"] == "unknown-value"
+    assert asked()["problems"][0]["code"] == "unknown-value"
+
+
+def test_letters_of_every_language_pass_as_they_are():
+    job = example("harbour-room")
+    job["cloths"][0]["name"] = "Łucja Ñandú ½ €"
+    assert "Łucja Ñandú ½ €" in ask(json.dumps({"do": "plan", "job": job}))

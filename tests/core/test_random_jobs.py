@@ -1,0 +1,96 @@
+"""Random small jobs of every make: each answer keeps every rule of the contract."""
+
+from answer_checker import check
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from plumpline import JobError, plan
+
+EIGHTHS = st.integers(min_value=40, max_value=240).map(lambda n: f"{n // 8} {n % 8}/8 in" if n % 8 else f"{n // 8} in")
+
+
+@st.composite
+def faces(draw, patterned):
+    pattern = draw(st.sampled_from(["free", "alike", "centred"] if patterned else ["free"]))
+    face = {"cloth": "k1", "pattern": pattern}
+    if pattern == "centred":
+        face["motif"] = draw(st.sampled_from(["m1", "m2"]))
+        if draw(st.booleans()):
+            face["offset"] = {"across": draw(st.sampled_from(["1 in", "-1 1/2 in"])), "along": "3/4 in"}
+    if draw(st.booleans()):
+        face["turn"] = draw(st.sampled_from(["none", "half", "quarter"]))
+    if pattern == "alike" and draw(st.booleans()):
+        face["group"] = "together"
+    return face
+
+
+@st.composite
+def jobs(draw):
+    patterned = draw(st.booleans())
+    cushions = []
+    for number in range(1, draw(st.integers(1, 3)) + 1):
+        cover = {"smaller_by": "1 in", "front": draw(faces(patterned)), "back": draw(faces(patterned))}
+        if draw(st.booleans()):
+            cover["closure"] = {"kind": "hand-sewn", "seam": "3/4 in", "opening": "3 in"}
+        insert = {"shape": "rectangle", "width": draw(EIGHTHS), "length": draw(EIGHTHS)}
+        cushions.append(
+            {
+                "id": f"c{number}",
+                "quantity": draw(st.integers(1, 3)),
+                "kind": "knife-edge",
+                "insert": insert,
+                "cover": cover,
+            }
+        )
+    return {
+        "format": "plumpline-job",
+        "version": 1,
+        "id": "abcdef",
+        "units": "in",
+        "cushions": cushions,
+        "cloths": [draw(cloths(patterned))],
+    }
+
+
+@st.composite
+def cloths(draw, patterned):
+    entry = {"id": "k1", "width": draw(st.sampled_from(["45 in", "54 in", "137 cm"])), "sold_by": "1/8 yd"}
+    entry["direction"] = draw(st.sampled_from(["one-way", "two-way", "any"]))
+    entry["up"] = draw(st.sampled_from(["away", "toward", "left", "right"]))
+    start = draw(st.sampled_from(["measured", "choose", "unknown"]))
+    if patterned:
+        entry["repeat"] = {
+            "across": draw(st.sampled_from(["0 in", "9 in", "13 1/2 in", "27 in"])),
+            "along": draw(st.sampled_from(["12 in", "25 1/4 in"])),
+            "drop": draw(st.sampled_from(["0 in", "6 in"])),
+        }
+        entry["motifs"] = [
+            {"id": "m1", "across": "13 1/2 in", "along": "2 in"},
+            {"id": "m2", "across": "20 in", "along": "5 in"},
+        ]
+        entry["start"] = start
+    if draw(st.booleans()):
+        entry["shrinkage"] = {"along": "0.03", "across": "0.02"}
+        entry["wash"] = draw(st.sampled_from(["before-cutting", "after-making"]))
+    if entry.get("start") == "measured" and draw(st.booleans()):
+        entry["flaws"] = [{"across": "20 in", "along": "15 in", "width": "1 in", "length": "2 in"}]
+    return entry
+
+
+@settings(max_examples=150, deadline=None)
+@given(jobs())
+def test_every_answer_keeps_every_rule(job):
+    try:
+        answer = plan(job, "quick")
+    except JobError as error:
+        reasons = {problem["code"] for problem in error.problems}
+        possible = {
+            "too-wide",
+            "too-wide-unless-turned",
+            "motif-cannot-be-centred",
+            "rules-contradict",
+            "opening-too-long",
+        }
+        assert reasons <= possible
+        return
+    assert check(job, answer) > 0
