@@ -18,7 +18,7 @@ from plumpline.lengths import NM_PER_INCH, write_length
 from plumpline.prepared import Prepared, prepare
 
 # How many seams are tried at most, so that a job of many sizes costs no more than one of few.
-_MOST_TRIALS = 4
+_MOST_TRIALS = 6
 _MOST_ABREAST = 4
 
 
@@ -103,19 +103,22 @@ def _narrowings(prepared: Prepared, planned: ClothPlan) -> list[int]:
         return []
     widths = sorted({piece.width for piece in planned.pieces})
     usable = planned.laid.usable
-    least = {-(-(total - usable) // count // grid) * grid for total, count in _rows_just_too_wide(widths, usable)}
-    return sorted(least)
+    rows = _rows_just_too_wide(widths, usable)
+    return sorted({-(-(total - usable) // giving // grid) * grid for total, counts in rows for giving in counts})
 
 
-def _rows_just_too_wide(widths: list[int], usable: int) -> Iterator[tuple[int, int]]:
-    """Rows of one or two widths that do not fit any more: (their width together, how many panels)."""
+def _rows_just_too_wide(widths: list[int], usable: int) -> Iterator[tuple[int, set[int]]]:
+    """Rows of one or two widths that do not fit any more: their width together, and how many panels could give way.
+
+    Where there are two widths, the panels of one may have no seam to spare: then those of the other give all.
+    """
     for w in widths:
         count = usable // w + 1
-        yield count * w, count
+        yield count * w, {count}
     for a, b in combinations(widths[:_MOST_ABREAST], 2):
         for i in range(1, _MOST_ABREAST + 1):
             count = max(0, (usable - i * a) // b) + 1
-            yield i * a + count * b, i + count
+            yield i * a + count * b, {i, count, i + count}
 
 
 def _seam_changes(prepared: Prepared, planned: ClothPlan, less: int) -> Iterator[Change]:
