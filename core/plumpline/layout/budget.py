@@ -7,12 +7,13 @@ a clock can enter: it decides when to stop asking, never what is found with the 
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 
 from plumpline.layout.strip import Plan
 
-QUICK_WORK = 12_000
+QUICK_WORK = 15_000
 FULL_WORK = 40 * QUICK_WORK
 _SLICE = 1_000
 
@@ -34,6 +35,16 @@ class Budget:
         if self.stop is not None and self.spent - self._asked >= _SLICE:
             self._asked = self.spent
             self.stopped = self.stopped or self.stop()
+
+    @contextmanager
+    def portion(self, part: int, of: int) -> Iterator[None]:
+        """Within the block the budget is only ``part`` parts ``of`` the work still left."""
+        whole = self.limit
+        self.limit = self.spent + max(whole - self.spent, 0) * part // of
+        try:
+            yield
+        finally:
+            self.limit = whole
 
     @property
     def over(self) -> bool:

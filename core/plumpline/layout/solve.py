@@ -1,128 +1,167 @@
 # Makes lay plans: the shortest found for a strip, with a bound that no plan can beat, and the straight-cut twin.
-"""Each panel in turn goes to the lowest free place that its rules allow (Chazelle's bottom-left rule, 1983)."""
+"""The planner: first plans at once, then bounds, exact search where the job is small, then local search.
+
+Plan and bound meeting ends it, or the budget. The parts and their papers: ``skyline`` and ``search`` (plans),
+``active`` (exact and beam search), ``bounds`` with ``sets`` and ``simplex`` (proofs), ``straight`` (edge-to-edge
+cuts), ``choices`` and ``places`` (the rules of the cloth).
+"""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Sequence
+from random import Random
 
+from plumpline.layout.active import ActiveSearch, columns_of
+from plumpline.layout.bounds import Bound, Bounds
 from plumpline.layout.budget import Budget, budget_of
-from plumpline.layout.strip import CannotLay, Cut, Panel, Placement, Plan, StraightPlan, Strip
+from plumpline.layout.choices import Choice, choices_of
+from plumpline.layout.desk import Desk, Spot
+from plumpline.layout.places import check
+from plumpline.layout.search import Best, Search, improve, lay_starts
+from plumpline.layout.straight import StraightSearch
+from plumpline.layout.strip import Placement, Plan, StraightPlan, Strip
 
-Box = tuple[int, int, int, int]
+BEAMS = (1, 6, 60, 600, 6_000)
+CLIMBED = 3
 
 
 def lay_plan(strip: Strip, work: int | Budget, seed: int = 0) -> Plan:
-    """The shortest plan found within ``work`` units."""
-    budget = budget_of(work)
-    turns = _turns(strip)
-    alike = _alike(strip)
-    placements: list[Placement] = []
-    taken: list[Box] = []
-    for panel in sorted(strip.panels, key=lambda p: (-p.h, -p.w, p.id)):
-        for copy in range(1, panel.qty + 1):
-            budget.spend(5 * len(taken))
-            placements.append(_lowest(strip, panel, copy, turns[panel.id], alike, taken))
-            p = placements[-1]
-            taken.append((p.x, p.y, p.w, p.h))
-    length = max(p.y + p.h for p in placements)
-    tallest = max(min(p.extents(t)[1] for t in p.turns) for p in strip.panels)
-    return Plan(length, tallest, "tallest", {}, tuple(placements), 0, alike, budget.spent)
+    """The shortest plan found within ``work`` units, with a proven bound.
+
+    Raises ``CannotLay`` where no plan obeys the rules and ``ValueError`` for a strip that makes no sense.
+    """
+    check(strip)
+    planner = _Planner(strip, budget_of(work), seed)
+    planner.run()
+    return planner.plan()
 
 
 def straight_plan(strip: Strip, work: int | Budget, seed: int = 0) -> StraightPlan:
-    """A plan of rows, one panel to a row: always cut by edge-to-edge cuts."""
-    budget = budget_of(work)
-    turns = _turns(strip)
-    alike = _alike(strip)
-    placements: list[Placement] = []
-    cuts: list[Cut] = []
-    taken: list[Box] = []
-    for panel in strip.panels:
-        for copy in range(1, panel.qty + 1):
-            p = _lowest(strip, panel, copy, turns[panel.id], alike, taken)
-            placements.append(p)
-            taken = [(0, 0, strip.width, p.y + p.h)]
-            cuts.append(Cut(len(cuts) + 1, "across", 0, p.y + p.h, strip.width))
-    plan = lay_plan(strip, budget, seed)
-    return StraightPlan(
-        max(p.y + p.h for p in placements), plan.at_least, plan.proof_name, plan.proof_data, tuple(placements), 0,
-        alike, budget.spent, tuple(cuts), len(cuts),
-    )
+    """The shortest plan of edge-to-edge cuts found within ``work`` units, under the same rules and errors."""
+    check(strip)
+    planner = _Planner(strip, budget_of(work), seed)
+    return planner.straight()
 
 
-def _turns(strip: Strip) -> dict[str, int]:
-    turns = {}
-    groups: dict[str, int] = {}
-    for panel in strip.panels:
-        fitting = [t for t in panel.turns if panel.extents(t)[0] <= strip.width]
-        if not fitting:
-            code = "too-wide" if min(panel.w, panel.extents(90)[0]) > strip.width else "too-wide-unless-turned"
-            raise CannotLay(panel.id, code, f"{panel.id} is wider than the cloth")
-        turns[panel.id] = fitting[0]
-        if panel.turn_group is not None:
-            common = groups.setdefault(panel.turn_group, fitting[0])
-            if common not in fitting:
-                raise CannotLay(panel.id, "rules-contradict", f"{panel.id} cannot turn with its group")
-            turns[panel.id] = common
-    return turns
+class _Planner:
+    """One strip being planned: the search, the bounds, and the order in which they get the budget."""
 
+    def __init__(self, strip: Strip, budget: Budget, seed: int) -> None:
+        self.strip = strip
+        self.budget = budget
+        self.random = Random(seed)
+        self.search = Search(strip, choices_of(strip), budget, self.random, self._report)
+        self.bounds = Bounds(strip, budget)
+        self.proof: Bound | None = None
 
-def _alike(strip: Strip) -> dict[str, tuple[int, int]]:
-    if strip.repeat is None:
-        return {}
-    return {p.group: (strip.width // 2, p.h // 2) for p in strip.panels if p.group is not None}
+    @property
+    def best(self) -> Best:
+        """The shortest layout so far."""
+        assert self.search.best is not None
+        return self.search.best
 
+    def run(self) -> None:
+        """Spend the budget until plan and bound meet."""
+        choices = [choice for _, choice in lay_starts(self.search)]
+        self._bound()
+        if not self.search.over:
+            with self.budget.portion(1, 20):
+                bands = StraightSearch(self.search, self.random).run(choices[:1])
+            self.search.offer(bands.desk, bands.spots)
+        with self.budget.portion(2, 5):
+            self._search_all(choices)
+        if not self.search.over:
+            with self.budget.portion(9, 10):
+                improve(self.search, choices[:CLIMBED])
+        if not self.search.over:
+            self.bounds.stack(self.best.length)
+            self.bounds.round_up(self.best.length)
+            self._meet()
 
-def _lowest(
-    strip: Strip, panel: Panel, copy: int, turn: int, alike: dict[str, tuple[int, int]], taken: list[Box]
-) -> Placement:
-    w, h = panel.extents(turn)
-    blocks = [(x, y, bw, bh, strip.gap) for x, y, bw, bh in taken]
-    blocks += [(f.x, f.y, f.w, f.h, 0) for f in strip.flaws]
-    best: tuple[int, int] | None = None
-    for x, residue in _columns(strip, panel, turn, alike, taken):
-        y = _rise(strip, 0, residue)
-        moved = True
-        while moved:
-            moved = False
-            for bx, by, bw, bh, gap in blocks:
-                if x < bx + bw + gap and bx < x + w + gap and y < by + bh + gap and by < y + h + gap:
-                    y = _rise(strip, by + bh + gap, residue)
-                    moved = True
-        if best is None or (y, x) < best:
-            best = (y, x)
-    if best is None:
-        raise CannotLay(panel.id, "no-motif-column", f"{panel.id} cannot have its motif where it is asked")
-    return Placement(panel.id, copy, best[1], best[0], w, h, turn)
+    def straight(self) -> StraightPlan:
+        """The straight-cut plan, with the bound that holds for any plan."""
+        choices = [choice for _, choice in lay_starts(self.search)]
+        self._bound()
+        bands = StraightSearch(self.search, self.random).run(choices[:CLIMBED])
+        bound = self.bounds.total()
+        cuts = bands.cuts()
+        width = self.strip.width
+        return StraightPlan(
+            bands.length, bound.at_least, bound.name, bound.data, self._placements(bands.desk, bands.spots),
+            bands.desk.setting.phase, dict(bands.desk.setting.places), self.budget.spent, cuts,
+            sum(cut.kind == "across" and cut.x == 0 and cut.length == width for cut in cuts),
+        )
 
+    def plan(self) -> Plan:
+        """The plan as it stands."""
+        best, bound = self.best, self.proof or self.bounds.total()
+        return Plan(
+            best.length, bound.at_least, bound.name, bound.data, self._placements(best.desk, best.spots),
+            best.desk.setting.phase, dict(best.desk.setting.places), self.budget.spent,
+        )
 
-def _rise(strip: Strip, y: int, residue: int | None) -> int:
-    if residue is None or strip.repeat is None or strip.repeat.along == 0:
-        return y
-    return y + (residue - y) % strip.repeat.along
+    def _report(self) -> None:
+        if self.budget.report is not None:
+            self.budget.report(self.plan())
 
+    def _bound(self) -> None:
+        """Bounds that cost little: those of no programme, then the programmes while they can still tell."""
+        self._meet()
+        if not self.search.over:
+            with self.budget.portion(1, 4):
+                self.bounds.strengthen(self.best.length)
+            self.bounds.round_up(self.best.length)
+            self._meet()
 
-def _columns(
-    strip: Strip, panel: Panel, turn: int, alike: dict[str, tuple[int, int]], taken: list[Box]
-) -> Iterator[tuple[int, int | None]]:
-    w, h = panel.extents(turn)
-    dx, dy = panel.point(turn)
-    points = [(m.ox - dx, m.oy - dy) for m in strip.motifs if m.id == panel.motif]
-    if panel.group in alike:
-        ox, oy = alike[panel.group]
-        points = [(ox - w // 2, oy - h // 2)]
-    if strip.repeat is None or (panel.motif is None and panel.group is None):
-        for x in sorted({0, *(b[0] + b[2] + strip.gap for b in taken), *(f.x + f.w for f in strip.flaws)}):
-            if 0 <= x <= strip.width - w:
-                yield x, None
-        return
-    for px, py in points:
-        if strip.repeat.across == 0:
-            for x in sorted({0, *(b[0] + b[2] + strip.gap for b in taken), *(f.x + f.w for f in strip.flaws)}):
-                if 0 <= x <= strip.width - w:
-                    yield x, py
-            continue
-        i = -(px // strip.repeat.across)
-        while px + i * strip.repeat.across <= strip.width - w:
-            yield px + i * strip.repeat.across, py + i * strip.repeat.drop
-            i += 1
+    def _meet(self) -> None:
+        self.best.at_least = self.bounds.total().at_least
+
+    def _search_all(self, choices: Sequence[Choice]) -> None:
+        """Beam search of growing width over all settings; a proof if nothing had to be dropped."""
+        searches = []
+        for choice in choices:
+            desk = self.search.desk(choice)
+            columns = columns_of(desk)
+            if columns is not None and not self.search.over:
+                searches.append(ActiveSearch(desk, columns))
+        everything = self.search.choices.complete and self.search.choices.few and len(searches) == len(choices)
+        for width in BEAMS:
+            outcomes = [self._beam(search, width) for search in searches]
+            states = sum(states for _, states in outcomes)
+            if self.search.over:
+                return
+            if outcomes and all(complete for complete, _ in outcomes):
+                if everything:
+                    self._exhausted(states)
+                return
+
+    def _beam(self, search: ActiveSearch, width: int) -> tuple[bool, int]:
+        """Look for ever shorter layouts with one beam: whether none shorter is left, and how many states it took."""
+        states = 0
+        while not self.search.over:
+            outcome = search.within(self.best.length - 1, width, self.budget)
+            states += outcome.states
+            if outcome.spots is None:
+                return outcome.complete, states
+            self.search.offer(search.desk, outcome.spots)
+        return False, states
+
+    def _exhausted(self, states: int) -> None:
+        length = self.best.length
+        self.best.at_least = length
+        self.proof = Bound(length, "exhaustive", {"length": length, "states": states})
+
+    def _placements(self, desk: Desk, spots: Sequence[Spot]) -> tuple[Placement, ...]:
+        """Spots as placements, from the cut end on; the panels of a kind are handed out in their own order."""
+        waiting = [
+            [(index, copy) for index, copies in kind.members for copy in range(1, copies + 1)][::-1]
+            for kind in desk.kinds
+        ]
+        gap = self.strip.gap
+        placed = []
+        for kind, variant, x, y in sorted(spots, key=lambda s: (s[3], s[2])):
+            index, copy = waiting[kind].pop()
+            way = desk.kinds[kind].variants[variant]
+            panel = self.strip.panels[index]
+            placed.append(Placement(panel.id, copy, x, y, way.w - gap, way.h - gap, way.turn))
+        return tuple(placed)

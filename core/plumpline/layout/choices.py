@@ -1,0 +1,197 @@
+# What the planner may choose before laying anything: turns of groups, the phase of the repeat, places of alike panels.
+"""Candidate settings.
+
+A turn group has few turns. The phase of a repeat whose start may be chosen, and the place in the repeat that alike
+panels take, range over all lengths, but only few matter: push a shortest plan down and to the left. If all panels
+hang on one anchor, some panel then lies at y = 0 and, if the anchor may move across as well, some panel at x = 0; the
+candidates below hold all such settings, so trying every one is exact (``Choices.complete``). Otherwise an anchor can
+also come to rest behind or beside panels of other anchors; the candidates hold the first such places.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from itertools import product
+from random import Random
+
+from plumpline.layout.places import (
+    MOTIF,
+    Place,
+    Setting,
+    distinct_turns,
+    kinds_of,
+    possible_turns,
+)
+from plumpline.layout.strip import Panel, Strip
+
+MOST_SETTINGS = 64
+MOST_PLACES = 48
+
+Turns = tuple[tuple[int, ...], ...]
+Choice = tuple[int, ...]
+
+
+@dataclass(frozen=True)
+class Choices:
+    """Candidates for each thing to choose; ``complete`` if some shortest plan follows one of all combinations."""
+
+    turns: tuple[Turns, ...]
+    phases: tuple[int, ...]
+    groups: tuple[str, ...]
+    places: tuple[tuple[Place, ...], ...]
+    complete: bool
+
+    @property
+    def sizes(self) -> tuple[int, ...]:
+        """How many candidates there are for the turns, for the phase and for each group."""
+        return (len(self.turns), len(self.phases), *(len(options) for options in self.places))
+
+    def setting(self, choice: Choice) -> Setting:
+        """The setting that a choice of candidates stands for."""
+        turns, phase, *places = choice
+        chosen = zip(self.groups, self.places, places, strict=True)
+        return Setting(
+            self.turns[turns], self.phases[phase], tuple((name, options[i]) for name, options, i in chosen)
+        )
+
+    def worth_trying(self) -> Iterator[Choice]:
+        """All combinations while they are few, else the first of all and every single change of it."""
+        if self.few:
+            yield from product(*(range(size) for size in self.sizes))
+            return
+        first = (0,) * len(self.sizes)
+        yield first
+        for index, size in enumerate(self.sizes):
+            for option in range(1, size):
+                yield (*first[:index], option, *first[index + 1 :])
+
+    @property
+    def few(self) -> bool:
+        """Whether all combinations are worth trying."""
+        count = 1
+        for size in self.sizes:
+            count *= size
+        return count <= MOST_SETTINGS
+
+    def changed(self, choice: Choice, random: Random) -> Choice:
+        """The choice with one thing chosen anew."""
+        index = int(random.random() * len(choice))
+        return (*choice[:index], int(random.random() * self.sizes[index]), *choice[index + 1 :])
+
+
+def choices_of(strip: Strip) -> Choices:
+    """The candidates of a strip."""
+    turns, all_turns = _turns(strip)
+    phases = _phases(strip)
+    groups = tuple(sorted({p.group for p in strip.panels if p.group is not None})) if strip.repeat else ()
+    places = tuple(_places(strip, group) for group in groups)
+    anchors = {_anchor(strip, p) for p in strip.panels}
+    alone = len(anchors) == 1 and not strip.flaws
+    chosen = bool(groups) or len(phases) > 1
+    exact = not chosen or (alone and all(len(options) < MOST_PLACES for options in (phases, *places)))
+    return Choices(turns, phases, groups, places, all_turns and exact)
+
+
+def _anchor(strip: Strip, panel: Panel) -> str:
+    if panel.motif is not None:
+        return MOTIF
+    return f"group:{panel.group}" if panel.group is not None and strip.repeat is not None else ""
+
+
+def _turns(strip: Strip) -> tuple[tuple[Turns, ...], bool]:
+    """Assignments of turns to the turn groups, and whether these are all."""
+    groups = sorted({p.turn_group for p in strip.panels if p.turn_group is not None})
+    options = [distinct_turns(strip, group) for group in groups]
+    count = 1
+    for option in options:
+        count *= len(option)
+    if count <= MOST_SETTINGS:
+        assignments = list(product(*options))
+    else:
+        first = tuple(option[0] for option in options)
+        flips = [
+            (*first[:i], turn, *first[i + 1 :]) for i, option in enumerate(options) for turn in option[1:]
+        ]
+        assignments = [first, tuple(option[-1] for option in options), *flips]
+    found = []
+    for chosen in assignments:
+        turned = dict(zip(groups, chosen, strict=True))
+        found.append(tuple(
+            possible_turns(strip, p) if p.turn_group is None else (turned[p.turn_group],) for p in strip.panels
+        ))
+    return tuple(found), count <= MOST_SETTINGS
+
+
+def _phases(strip: Strip) -> tuple[int, ...]:
+    """Phases at which some motif panel lies at y = 0, then those at which it lies behind one panel or two."""
+    bound = [p for p in strip.panels if p.motif is not None]
+    if strip.start == "measured" or not bound or strip.repeat is None or not strip.repeat.along:
+        return (0,)
+    along = strip.repeat.along
+    residues = [r for p in bound for r in _motif_residues(strip, p)]
+    phases = dict.fromkeys(-r % along for r in residues)
+    if len(bound) < len(strip.panels):
+        for rest in _rests([p for p in strip.panels if p.motif is None], along=True):
+            phases.update(dict.fromkeys((rest + strip.gap - r) % along for r in residues))
+    return tuple(phases)[:MOST_PLACES]
+
+
+def _motif_residues(strip: Strip, panel: Panel) -> list[int]:
+    alone = Strip(strip.width, (panel,), strip.repeat, strip.motifs, gap=strip.gap)
+    found: dict[int, None] = {}
+    for kind in kinds_of(alone, Setting((possible_turns(strip, panel),))):
+        for v in kind.variants:
+            found.update(dict.fromkeys((v.residue,) if v.columns is None else (r for _, r in v.columns)))
+    return list(found)
+
+
+def _rests(panels: list[Panel], along: bool) -> list[int]:
+    """Sizes of one panel or two, along or across, that another could come to rest against."""
+    sizes = dict.fromkeys(p.extents(t)[1 if along else 0] for p in panels for t in p.turns)
+    return list(sizes) + [a + b for a in sizes for b in sizes]
+
+
+def _places(strip: Strip, group: str) -> tuple[Place, ...]:
+    """Places of an alike group: across, best filled first, and for each the rows that make some column flush."""
+    assert strip.repeat is not None
+    members = [p for p in strip.panels if p.group == group]
+    others = [p for p in strip.panels if p.group != group]
+    sizes = list(dict.fromkeys(p.extents(t) for p in members for t in p.turns))
+    across, along = strip.repeat.across, strip.repeat.along
+    found: dict[Place, None] = {}
+    for cx in _centres_across(strip, sizes, others) if across else (0,):
+        for w, h in sizes:
+            first = -((cx - w // 2) // across) if across else 0
+            count = _columns(strip.width, across, cx, w) if across else 1
+            for i in range(first, first + count):
+                for rest in (0, *(r + strip.gap for r in _rests(others, along=True))):
+                    cy = h // 2 - i * strip.repeat.drop + rest
+                    found.setdefault((cx, cy % along if along else 0), None)
+    return tuple(found)[:MOST_PLACES]
+
+
+def _centres_across(strip: Strip, sizes: list[tuple[int, int]], others: list[Panel]) -> list[int]:
+    """Where the centres of alike panels may lie across, modulo the repeat: flush with an edge or another panel."""
+    assert strip.repeat is not None
+    across, width = strip.repeat.across, strip.width
+    centres: dict[int, None] = {}
+    for w, _ in sizes:
+        lefts = [0, width - w] + [r + strip.gap for r in _rests(others, along=False)]
+        lefts += [m.ox - w // 2 for m in strip.motifs]
+        centres.update(dict.fromkeys((left + w // 2) % across for left in lefts))
+    centres[(width // 2) % across] = None
+    fitting = [c for c in centres if all(_columns(width, across, c, w) for w, _ in sizes)]
+    return sorted(fitting, key=lambda c: -sum(_abreast(width, across, c, w, strip.gap) for w, _ in sizes))
+
+
+def _columns(width: int, across: int, centre: int, w: int) -> int:
+    """How many columns there are for a panel with its centre at ``centre`` modulo the repeat."""
+    left = (centre - w // 2) % across
+    return (width - w - left) // across + 1 if left <= width - w else 0
+
+
+def _abreast(width: int, across: int, centre: int, w: int, gap: int) -> int:
+    """How many such panels lie side by side."""
+    pitch = -(-(w + gap) // across)
+    return -(-_columns(width, across, centre, w) // pitch)

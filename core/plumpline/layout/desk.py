@@ -1,0 +1,78 @@
+# A strip under one setting, laid out ready for the decoders, and what they make of it.
+"""What all decoders share.
+
+A decoder turns an order of panels into a layout. Layouts are compared by their *overshoot*, the area of panels above
+a target length: it tells two layouts of equal length apart, and 0 means that the target is kept.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+
+from plumpline.layout.places import Kind, Setting, Variant
+from plumpline.layout.strip import Flaw, Strip
+
+Spot = tuple[int, int, int, int]  # kind, variant, x, y
+Item = tuple[int, int]  # kind, variant (-1: whichever fits best)
+
+
+@dataclass(frozen=True)
+class Desk:
+    """A strip under one setting, ready for laying: the width and all extents include the gap."""
+
+    strip: Strip
+    setting: Setting
+    kinds: tuple[Kind, ...]
+    width: int
+    least_w: int = field(init=False)
+    least_h: int = field(init=False)
+    area: int = field(init=False)
+
+    def __post_init__(self) -> None:
+        ways = [v for kind in self.kinds for v in kind.variants]
+        object.__setattr__(self, "least_w", min(v.w for v in ways))
+        object.__setattr__(self, "least_h", min(v.h for v in ways))
+        object.__setattr__(self, "area", sum(k.qty * min(v.w * v.h for v in k.variants) for k in self.kinds))
+
+    @property
+    def free(self) -> bool:
+        """Whether any panel may lie anywhere."""
+        ways = (v for kind in self.kinds for v in kind.variants)
+        return not self.strip.flaws and all(v.columns is None and v.step == 1 for v in ways)
+
+    def length(self, spots: Sequence[Spot]) -> int:
+        """The length of cloth the spots take, without the gap behind the last panel."""
+        return max(y + self.kinds[k].variants[v].h for k, v, _, y in spots) - self.strip.gap
+
+
+@dataclass(frozen=True)
+class Layout:
+    """What a decoder made: the spots, and the area of them that overshoots the target."""
+
+    spots: tuple[Spot, ...]
+    overshoot: int
+
+
+def rise(flaws: tuple[Flaw, ...], gap: int, variant: Variant, x: int, y: int) -> int:
+    """The lowest y allowed to ``variant`` at ``x``, from ``y`` up: on its residue and clear of every flaw."""
+    y += (variant.residue - y) % variant.step
+    return _clear_of(flaws, gap, variant, x, y) if flaws else y
+
+
+def _clear_of(flaws: tuple[Flaw, ...], gap: int, variant: Variant, x: int, y: int) -> int:
+    right, length = x + variant.w - gap, variant.h - gap
+    moved = True
+    while moved:
+        moved = False
+        for f in flaws:
+            if f.x < right and x < f.x + f.w and f.y < y + length and y < f.y + f.h:
+                y = f.y + f.h
+                y += (variant.residue - y) % variant.step
+                moved = True
+    return y
+
+
+def at_residue(variant: Variant, residue: int) -> Variant:
+    """The same variant with the residue of one of its columns."""
+    return Variant(variant.turn, variant.w, variant.h, None, residue, variant.step, variant.anchor)
