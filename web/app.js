@@ -6,8 +6,7 @@ import { startOffline } from './boot/offline.js';
 import { Home } from './home/home.js';
 import { Settings } from './home/settings.js';
 import { JobScreen } from './stations/job-screen.js';
-import { stations } from './stations/list.js';
-import { isField } from './stations/catalogue.js';
+import { isField, isView } from './stations/catalogue.js';
 import { startAnswers } from './store/answers.js';
 import { databaseTrouble } from './store/database.js';
 import { startKeeping } from './store/keeping.js';
@@ -36,8 +35,7 @@ function App() {
 
 const Page = () => (opened.value ? html`<${App} />` : html`<div class="screen"></div>`);
 
-const stationHolding = (path) => stations.find(({ holds }) => holds?.(path));
-const opensSheet = ({ field }) => Boolean(field) && isField(field) && !stationHolding(field);
+const opensSheet = ({ field }) => Boolean(field) && isField(field) && !isView(field);
 
 // The table of readings is needed by the tape; without it the tape says so, and it is fetched again.
 function keepFetching() {

@@ -1,5 +1,5 @@
 // Home: the list of jobs, a new one in one tap, and whether all is ready for no signal.
-import { html, useState } from '../parts/html.js';
+import { html, useRef, useState } from '../parts/html.js';
 import { Icon } from '../parts/icon.js';
 import { Sheet } from '../parts/sheet.js';
 import { jobsOnShelf, records } from '../store/shelf.js';
@@ -22,10 +22,10 @@ async function begin(sizeFrom) {
 
 // The first question: from the pads, or from the size that is wanted?
 function FirstQuestion({ onClose }) {
-  const [answer, setAnswer] = useState(null);
+  const answer = useRef(null);
   const one = (value, word, hint) => html`<button type="button" class="button first-choice"
-    onClick=${() => { setAnswer(value); onClose(); }}><span>${say(word)}</span><span class="note">${say(hint)}</span></button>`;
-  return html`<${Sheet} title=${say('home.firstQuestion')} onClose=${onClose} onClosed=${() => answer && begin(answer)}>
+    onClick=${() => { answer.current = value; onClose(); }}><span>${say(word)}</span><span class="note">${say(hint)}</span></button>`;
+  return html`<${Sheet} title=${say('home.firstQuestion')} onClose=${onClose} onClosed=${() => answer.current && begin(answer.current)}>
     <div class="stack">${one('insert', 'home.padsInHand', 'home.padsHint')}${one('finished', 'home.sizeWanted', 'home.sizeHint')}</div>
   <//>`;
 }

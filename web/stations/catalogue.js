@@ -5,8 +5,15 @@ import { has, say } from '../words/words.js';
 import { percentOf } from './percent.js';
 
 export const isField = (path) => Object.hasOwn(fields, patternOf(path));
+// Whether a field is taken on its station itself; any other is a sheet over it.
+export const isView = (path) => Boolean(fields[patternOf(path)]?.view);
 export const stationOf = (path) => fields[patternOf(path)]?.station;
 export const kindOf = (path) => fields[patternOf(path)].kind;
+const ICONS = {
+  '/cloths/*/direction': { 'one-way': 'up', 'two-way': 'height', any: 'turn' },
+  '/cloths/*/up': { away: 'up', toward: 'down', left: 'back', right: 'forward' },
+};
+
 export const labelOf = (path) => say(`field:${patternOf(path)}`);
 
 // The front's explanations serve the back as well.
@@ -17,7 +24,7 @@ export const hintOf = (path) => wordAt(hintKey(path));
 export function optionsOf(path) {
   const pattern = patternOf(path);
   return Object.keys(fields[pattern].options).map((value) => ({
-    value, text: say(`option:${pattern}=${value}`), hint: wordAt(`${hintKey(path)}=${value}`) }));
+    value, text: say(`option:${pattern}=${value}`), hint: wordAt(`${hintKey(path)}=${value}`), icon: ICONS[pattern]?.[value] }));
 }
 
 // What an entry of a list is called: the maker's own name for it, or its number.
@@ -52,11 +59,19 @@ function motifName(job, path, id) {
   return valueAt(job, at) ? nameOf(job, at) : id;
 }
 
+const inWords = (job, path, value) => (words[kindOf(path)] ?? ((_path, plain) => String(plain)))(path, value, job);
+
 // The value of a field in words; undefined where it is not set.
 export function shownValue(job, path) {
   const value = valueAt(job, path);
-  if (value === undefined) return undefined;
-  return (words[kindOf(path)] ?? ((_path, plain) => String(plain)))(path, value, job);
+  return value === undefined ? undefined : inWords(job, path, value);
+}
+
+// What the core takes while the field is not set, in words; undefined where that depends on the rest of the job.
+export function usualValue(job, path) {
+  const { usual } = fields[patternOf(path)];
+  if (usual === undefined) return undefined;
+  return inWords(job, path, typeof usual === 'object' ? usual[job.units] : usual);
 }
 
 const whenPattern = (job, path, pattern) => valueAt(job, path.replace(/\/(motif|group|offset\/\w+)$/, '/pattern')) === pattern;
@@ -67,7 +82,10 @@ const conditions = [
   [/\/(motif|offset\/\w+)$/, (job, path) => whenPattern(job, path, 'centred')],
   [/\/group$/, (job, path) => whenPattern(job, path, 'alike')],
   [/\/insert\/clearance$/, (job, path) => valueAt(job, `${parentOf(path)}/measured`) === 'opening'],
-  [/\/insert\/again\/\w+$/, (job, path) => whenSet(job, path.replace('/again', ''))],
+  [/\/insert\/again\/\w+$/, () => false],
+  [/\/price\/(per|currency)$/, (job, path) => whenSet(job, parentOf(path))],
+  [/\/wash$/, (job, path) => whenSet(job, `${parentOf(path)}/shrinkage`)],
+  [/\/start$/, (job, path) => ['repeat', 'motifs', 'flaws'].some((name) => whenSet(job, `${parentOf(path)}/${name}`))],
   [/\/corners\/(depth|run)$/, (job, path) => valueAt(job, `${parentOf(path)}/kind`) === 'tapered'],
   [/\/repeat\/drop$/, (job, path) => whenSet(job, parentOf(path))],
 ];

@@ -3,15 +3,11 @@ import { html } from '../parts/html.js';
 import { Fractions } from '../parts/figure.js';
 import { Icon } from '../parts/icon.js';
 import { Row, Rows } from '../parts/row.js';
-import { job, openJob } from '../store/session.js';
-import { go, inJob, lookAt, place } from '../store/place.js';
+import { job } from '../store/session.js';
 import { say } from '../words/words.js';
-import { isShown, labelOf, shownValue } from './catalogue.js';
+import { isShown, labelOf, shownValue, usualValue } from './catalogue.js';
 import { problemsAt } from './problems.js';
-
-// Opens a field's sheet over the station, or what a station shows of a cushion by itself.
-export const openSheet = (path) => lookAt(inJob(openJob.value.id, place.value.station, path));
-export const openView = (path) => go(inJob(openJob.value.id, place.value.station, path));
+import { open } from './visit.js';
 
 export const problemText = (at) => problemsAt(at).map(({ text }) => text).join(' ') || undefined;
 
@@ -20,13 +16,12 @@ export function Problems({ at }) {
     <${Icon} name="warn" size=${20} /><span><${Fractions} text=${text} /></span></p>`);
 }
 
-// `usual` is what holds while the field is not set, in the core's words, where it has said so.
-// `usual: null` marks a field for which there is no usual, only what the maker says.
-export function Field({ at, usual, onOpen = openSheet }) {
+// `usual` is what holds while the field is not set, where it follows from the rest of the job and the core has said it.
+export function Field({ at, usual = usualValue(job.value, at) }) {
   if (!isShown(job.value, at)) return null;
-  const without = usual ? say('job.usualIs', { value: usual }) : say('job.usual');
-  const value = shownValue(job.value, at) ?? (usual === null ? '' : without);
-  return html`<${Row} label=${labelOf(at)} value=${value} problem=${problemText(at)} onOpen=${() => onOpen(at)} />`;
+  const value = shownValue(job.value, at);
+  return html`<${Row} label=${labelOf(at)} value=${value ?? (usual && say('job.usualIs', { value: usual }))}
+    muted=${value === undefined} problem=${problemText(at)} onOpen=${() => open(at)} />`;
 }
 
 export function Fields({ title, children }) {

@@ -4,8 +4,9 @@ import { Icon } from '../parts/icon.js';
 import { job, openJob, redo, undo } from '../store/session.js';
 import { addressOf, back, go, inJob, place } from '../store/place.js';
 import { entryOf } from '../store/pointer.js';
+import { set, settings } from '../store/settings.js';
 import { say } from '../words/words.js';
-import { isField } from './catalogue.js';
+import { isField, isView, nameOf } from './catalogue.js';
 import { EntrySheet } from './entry-sheet.js';
 import { stations } from './list.js';
 import { SaveTrouble } from './save-trouble.js';
@@ -31,27 +32,41 @@ function Tab({ station, current }) {
     ${say(`job.${station}`)}</a>`;
 }
 
-function Head() {
+// While a measure is taken the cushion's name stands above, the job's beneath.
+function titles(field) {
+  const name = job.value.name || say('home.unnamed');
+  return field && isField(field) && isView(field) ? [nameOf(job.value, entryOf(field)), name] : [name];
+}
+
+function SunSwitch() {
+  const isSun = settings.value.light === 'sun';
+  return html`<button type="button" class="icon-button" aria-label=${say('cut.sun')} aria-pressed=${String(isSun)}
+    onClick=${() => set('light', isSun ? 'phone' : 'sun')}><${Icon} name="sun" /></button>`;
+}
+
+function Head({ station, field }) {
   const { done, undone } = openJob.value;
+  const [title, note] = titles(field);
   return html`<header class="screen-head">
     <${Sign} name="back" word="job.back" onPress=${back} />
-    <div class="screen-title"><h1 class="job-name">${job.value.name || say('home.unnamed')}</h1></div>
+    <div class="screen-title"><h1 class="job-name">${title}</h1>${note && html`<p class="screen-note job-name">${note}</p>`}</div>
     ${undone.length > 0 && html`<${Sign} name="redo" word="job.redo" onPress=${redo} />`}
+    ${station === 'cut' && html`<${SunSwitch} />`}
     ${done.length > 0 && html`<${Sign} name="undo" word="job.undo" onPress=${undo} />`}
   </header>`;
 }
 
 export function JobScreen() {
   const { station, field } = place.value;
-  const { Screen, holds } = stations.find(({ id }) => id === station) ?? stations[0];
-  const open = field && isField(field) ? field : null;
+  const { Screen } = stations.find(({ id }) => id === station) ?? stations[0];
+  const open = field && isField(field) && !isView(field) ? field : null;
   return html`<div class="screen job-screen">
-    <${Head} />
+    <${Head} station=${station} field=${field} />
     <nav class="stations" aria-label=${say('job.stations')}>
       ${stations.map(({ id }) => html`<${Tab} key=${id} station=${id} current=${id === station} />`)}
     </nav>
     <${SaveTrouble} />
     <${Screen} field=${field} />
-    ${open && !holds?.(open) && html`<${EntrySheet} key=${open} at=${open} />`}
+    ${open && html`<${EntrySheet} key=${open} at=${open} />`}
   </div>`;
 }

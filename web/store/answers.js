@@ -19,6 +19,8 @@ const about = computed(() => (job.value ? JSON.stringify(job.value) : null));
 export const answer = computed(() => (latest.value?.id === openJob.value?.id ? latest.value?.answer ?? null : null));
 export const problems = computed(() => (isCurrent.value ? latest.value.problems : []));
 export const isCurrent = computed(() => latest.value !== null && latest.value.about === about.value);
+// The answer while it holds or is about to be renewed, for the usual values that stand beside the fields.
+export const nearAnswer = computed(() => (problems.value.length === 0 ? answer.value : null));
 export const isFull = computed(() => isCurrent.value && latest.value.effort !== 'quick');
 
 const SETTLED = 250; // ms without a change before the core is asked

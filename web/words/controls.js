@@ -16,7 +16,9 @@
 //   money    keys of the money pad
 //   percent  keys of the money pad; 3 is stored as "0.03"
 //   length   radio buttons of `options`, or "Another length" and the tape
-// A field with `after` is on the screen only once that other field has a value that makes sense of it.
+// A field with `after` is on the screen only once that other field has a value that makes sense of it. A field with `view`
+// is set on the station itself, without a sheet: there "Next: …" goes on, and Back closes. The second readings are
+// reached by "Read again" beside the first. `usual` is what the core takes while the field is not set (by the job's units).
 
 export const controls = {
   home: {
@@ -91,7 +93,7 @@ export const controls = {
   },
 };
 
-const yesOrigin = { insert: 'Pads in hand', finished: 'Size wanted' };
+const origins = { insert: 'Pads in hand', finished: 'Size wanted' };
 const steps = { '1/8 yd': '1/8 yd', '1/4 yd': '1/4 yd', '1/2 yd': '1/2 yd', '1 yd': '1 yd',
   '10 cm': '10 cm', '25 cm': '25 cm', '50 cm': '50 cm', '0.1 m': '0.1 m', '0.25 m': '0.25 m', '0.5 m': '0.5 m', '1 m': '1 m' };
 const grids = { '1/16 in': '1/16 in', '1/8 in': '1/8 in', '1/4 in': '1/4 in', '1/2 in': '1/2 in',
@@ -99,14 +101,14 @@ const grids = { '1/16 in': '1/16 in', '1/8 in': '1/8 in', '1/4 in': '1/4 in', '1
 
 const face = (part, side) => ({
   [`/cushions/*/cover/${part}/cloth`]: { name: `${side} cloth`, kind: 'cloth' },
-  [`/cushions/*/cover/${part}/pattern`]: { name: `${side} pattern`, kind: 'choice',
+  [`/cushions/*/cover/${part}/pattern`]: { name: `${side} pattern`, kind: 'choice', usual: 'free',
     options: { free: 'Free', alike: 'All alike', centred: 'Centred' } },
   [`/cushions/*/cover/${part}/motif`]: { name: `${side} motif`, kind: 'motif', after: 'pattern' },
   [`/cushions/*/cover/${part}/offset/across`]: { name: `${side} off centre, across`, kind: 'signed', after: 'pattern',
     options: { '': 'To the right', '-': 'To the left' } },
   [`/cushions/*/cover/${part}/offset/along`]: { name: `${side} off centre, along`, kind: 'signed', after: 'pattern',
     options: { '': 'Above', '-': 'Below' } },
-  [`/cushions/*/cover/${part}/turn`]: { name: `${side} turning`, kind: 'choice',
+  [`/cushions/*/cover/${part}/turn`]: { name: `${side} turning`, kind: 'choice', usual: 'quarter',
     options: { none: 'No turning', half: 'Half turns at most', quarter: 'As the cloth allows' } },
   [`/cushions/*/cover/${part}/group`]: { name: `${side} alike with`, kind: 'text', after: 'pattern' },
 });
@@ -121,15 +123,17 @@ export const fields = {
     '/notes': { name: 'Notes', kind: 'text' },
     '/units': { name: 'Answers in', kind: 'choice', options: { in: 'Inches', cm: 'Centimetres', mm: 'Millimetres' } },
     '/cushions/*/name': { name: 'Cushion name', kind: 'text' },
-    '/cushions/*/quantity': { name: 'How many', kind: 'count' },
-    '/cushions/*/size_from': { name: 'Starting from', kind: 'choice', options: yesOrigin },
-    '/cushions/*/insert/measured': { name: 'Tape laid on', kind: 'choice',
+    '/cushions/*/quantity': { name: 'How many', kind: 'count', view: true },
+    '/cushions/*/size_from': { name: 'Starting from', kind: 'choice', usual: 'insert', options: origins },
+    '/cushions/*/insert/measured': { name: 'Tape laid on', kind: 'choice', usual: 'insert',
       options: { insert: 'The pad itself', label: 'Its label only', foam: 'Foam', 'old-cover': 'The old cover, seam to seam',
         opening: 'An opening to fill' } },
-    '/cushions/*/insert/width': { name: 'Width', kind: 'measure' },
-    '/cushions/*/insert/length': { name: 'Height', kind: 'measure' },
-    '/cushions/*/insert/again/width': { name: 'Width, 2nd reading', kind: 'measure', after: '/cushions/*/insert/width' },
-    '/cushions/*/insert/again/length': { name: 'Height, 2nd reading', kind: 'measure', after: '/cushions/*/insert/length' },
+    '/cushions/*/insert/width': { name: 'Width', kind: 'measure', view: true },
+    '/cushions/*/insert/length': { name: 'Height', kind: 'measure', view: true },
+    '/cushions/*/insert/again/width': { name: 'Width, 2nd reading', kind: 'measure', view: true,
+      after: '/cushions/*/insert/width' },
+    '/cushions/*/insert/again/length': { name: 'Height, 2nd reading', kind: 'measure', view: true,
+      after: '/cushions/*/insert/length' },
     '/cushions/*/insert/clearance': { name: 'Clearance', kind: 'measure', after: '/cushions/*/insert/measured' },
     '/cushions/*/insert/shape': { name: 'Shape', kind: 'choice', options: { rectangle: 'Rectangle or square' } },
     '/cushions/*/insert/fill': { name: 'Filling', kind: 'choice',
@@ -141,26 +145,28 @@ export const fields = {
     '/cushions/*/cover/smaller_by': { name: 'Smaller than the pad by', kind: 'measure' },
     '/cushions/*/cover/seam': { name: 'Seam allowance', kind: 'measure' },
     '/cushions/*/cover/side_seam': { name: 'Seam at the two sides', kind: 'measure' },
-    '/cushions/*/cover/edge/kind': { name: 'Edge', kind: 'choice', options: { plain: 'Plain' } },
-    '/cushions/*/cover/corners/kind': { name: 'Corners', kind: 'choice', options: { square: 'Square', tapered: 'Tapered' } },
+    '/cushions/*/cover/edge/kind': { name: 'Edge', kind: 'choice', usual: 'plain', options: { plain: 'Plain' } },
+    '/cushions/*/cover/corners/kind': { name: 'Corners', kind: 'choice', usual: 'square',
+      options: { square: 'Square', tapered: 'Tapered' } },
     '/cushions/*/cover/corners/depth': { name: 'Taper depth', kind: 'measure', after: '/cushions/*/cover/corners/kind' },
-    '/cushions/*/cover/corners/run': { name: 'Taper starts at', kind: 'length', after: '/cushions/*/cover/corners/kind',
+    '/cushions/*/cover/corners/run': { name: 'Taper starts at', kind: 'length', usual: '1/4', after: '/cushions/*/cover/corners/kind',
       options: { '1/3': 'A third of the side', '1/4': 'A quarter of the side', '1/5': 'A fifth of the side' } },
-    '/cushions/*/cover/closure/kind': { name: 'Closing', kind: 'choice', options: { 'hand-sewn': 'Sewn by hand' } },
-    '/cushions/*/cover/closure/at': { name: 'Closed at', kind: 'choice', options: { bottom: 'The bottom edge' } },
+    '/cushions/*/cover/closure/kind': { name: 'Closing', kind: 'choice', usual: 'hand-sewn', options: { 'hand-sewn': 'Sewn by hand' } },
+    '/cushions/*/cover/closure/at': { name: 'Closed at', kind: 'choice', usual: 'bottom', options: { bottom: 'The bottom edge' } },
     '/cushions/*/cover/closure/opening': { name: 'Opening', kind: 'measure' },
     '/cushions/*/cover/closure/seam': { name: 'Seam at the closing edge', kind: 'measure' },
     ...face('front', 'Front'),
     ...face('back', 'Back'),
-    '/grid': { name: 'Cut sizes rounded up to', kind: 'length', options: grids },
+    '/grid': { name: 'Cut sizes rounded up to', kind: 'length',
+      usual: { in: '1/8 in', cm: '1 mm', mm: '1 mm' }, options: grids },
   }),
   ...on('cloth', {
     '/cloths/*/name': { name: 'Cloth name', kind: 'text' },
     '/cloths/*/width': { name: 'Cloth width', kind: 'measure' },
     '/cloths/*/selvedge': { name: 'Selvedge, each side', kind: 'measure' },
-    '/cloths/*/direction': { name: 'Direction', kind: 'choice',
+    '/cloths/*/direction': { name: 'Direction', kind: 'choice', usual: 'one-way',
       options: { 'one-way': 'One way', 'two-way': 'Two ways', any: 'Any way' } },
-    '/cloths/*/up': { name: 'Top of the pattern points', kind: 'choice',
+    '/cloths/*/up': { name: 'Top of the pattern points', kind: 'choice', usual: 'away',
       options: { away: 'Away from the cut end', toward: 'Toward the cut end', left: 'To the left', right: 'To the right' } },
     '/cloths/*/repeat/across': { name: 'Repeat across', kind: 'measure' },
     '/cloths/*/repeat/along': { name: 'Repeat along', kind: 'measure' },
@@ -168,7 +174,7 @@ export const fields = {
     '/cloths/*/motifs/*/name': { name: 'Motif name', kind: 'text' },
     '/cloths/*/motifs/*/across': { name: 'From the left edge', kind: 'measure' },
     '/cloths/*/motifs/*/along': { name: 'From the cut end', kind: 'measure' },
-    '/cloths/*/start': { name: 'Pattern at the cut end', kind: 'choice',
+    '/cloths/*/start': { name: 'Pattern at the cut end', kind: 'choice', usual: 'unknown',
       options: { unknown: 'Not known', choose: 'Chosen when it is cut', measured: 'Measured' } },
     '/cloths/*/squaring': { name: 'For squaring both ends', kind: 'measure' },
     '/cloths/*/shrinkage/across': { name: 'Shrinks across', kind: 'percent' },
@@ -179,7 +185,8 @@ export const fields = {
     '/cloths/*/flaws/*/along': { name: 'Flaw from the cut end', kind: 'measure' },
     '/cloths/*/flaws/*/width': { name: 'Flaw width', kind: 'measure' },
     '/cloths/*/flaws/*/length': { name: 'Flaw length', kind: 'measure' },
-    '/cloths/*/sold_by': { name: 'Sold by', kind: 'length', options: steps },
+    '/cloths/*/sold_by': { name: 'Sold by', kind: 'length',
+      usual: { in: '1/8 yd', cm: '10 cm', mm: '10 cm' }, options: steps },
     '/cloths/*/price/amount': { name: 'Price', kind: 'money' },
     '/cloths/*/price/per': { name: 'Price is for', kind: 'choice', options: { yd: 'One yard', m: 'One metre' } },
     '/cloths/*/price/currency': { name: 'Currency', kind: 'currency' },

@@ -6,8 +6,9 @@ import { lastOf, valueAt } from '../../store/pointer.js';
 import { job } from '../../store/session.js';
 import { say } from '../../words/words.js';
 import { nameOf } from '../catalogue.js';
-import { Field, openSheet } from '../field.js';
+import { Field } from '../field.js';
 import { addEntry, freeId, removeEntry } from '../setting.js';
+import { open } from '../visit.js';
 
 const KINDS = {
   motifs: { title: 'cloth.motifs', hint: 'cloth.motifsHint', add: 'cloth.addMotif', remove: 'cloth.removeMotif',
@@ -20,7 +21,7 @@ function Entry({ path, kind }) {
   const name = nameOf(job.value, path);
   return html`<${Rows}>
     <h3 class="entry-name">${name}</h3>
-    ${kind.fields.map((field) => html`<${Field} key=${field} at=${`${path}/${field}`} usual=${null} />`)}
+    ${kind.fields.map((field) => html`<${Field} key=${field} at=${`${path}/${field}`} />`)}
     <button type="button" class="button-plain" onClick=${() => removeEntry(path)}>
       <${Icon} name="bin" size=${20} />${say(kind.remove, { motif: name, flaw: name })}</button>
   <//>`;
@@ -32,7 +33,7 @@ export function Entries({ list }) {
   const add = () => {
     const fresh = kind.fresh(entries);
     addEntry(list, fresh);
-    openSheet(`${list}/${fresh.id ?? entries.length}/${kind.first}`);
+    open(`${list}/${fresh.id ?? entries.length}/${kind.first}`);
   };
   return html`<section class="stack">
     <h2 class="section-title">${say(kind.title)}</h2>

@@ -1,7 +1,7 @@
 // Cover: how one cushion's cover is made, with the finished size that follows from it.
 import { html } from '../../parts/html.js';
 import { CushionPicture } from '../measure/reading.js';
-import { answer, isCurrent } from '../../store/answers.js';
+import { nearAnswer } from '../../store/answers.js';
 import { lastOf, valueAt } from '../../store/pointer.js';
 import { job, openJob } from '../../store/session.js';
 import { go, inJob, moveTo } from '../../store/place.js';
@@ -9,12 +9,11 @@ import { say } from '../../words/words.js';
 import { Chooser, chosenIn } from '../chooser.js';
 import { Field, Fields } from '../field.js';
 import { NextBar } from '../next-bar.js';
+import { visit } from '../visit.js';
 import { FinishedSize } from './finished-size.js';
 
-// A usual value stands beside a field only where the core has said it for this very job.
-const worked = (cushion) =>
-  (isCurrent.value && answer.value ? answer.value.cushions.find(({ id }) => id === lastOf(cushion)) : undefined);
-const panelOf = (cushion) => (worked(cushion) ? answer.value.pieces.find((piece) => piece.cushion === lastOf(cushion)) : undefined);
+const worked = (cushion) => nearAnswer.value?.cushions.find(({ id }) => id === lastOf(cushion));
+const panelOf = (cushion) => nearAnswer.value?.pieces.find((piece) => piece.cushion === lastOf(cushion));
 
 function sections(cushion) {
   const size = worked(cushion);
@@ -30,15 +29,16 @@ function sections(cushion) {
 }
 
 const faceRows = (part) => ['cloth', 'pattern', 'motif', 'offset/across', 'offset/along', 'turn', 'group']
-  .map((name) => [`cover/${part}/${name}`, /motif|group/.test(name) ? null : undefined]);
+  .map((name) => [`cover/${part}/${name}`]);
 
 const Section = ({ cushion, title, rows }) => html`<${Fields} title=${say(title)}>
   ${rows.map(([name, usual]) => html`<${Field} key=${name} at=${`${cushion}/${name}`} usual=${usual} />`)}<//>`;
 
 function toCloth() {
   const id = job.value.cloths[0]?.id;
-  const field = id && valueAt(job.value, `/cloths/${id}/width`) === undefined ? `/cloths/${id}/width` : '';
-  return { name: say('cover.next'), go: () => go(inJob(openJob.value.id, 'cloth', field)) };
+  const width = `/cloths/${id}/width`;
+  const isMissing = id && valueAt(job.value, width) === undefined;
+  return { name: say('cover.next'), go: () => (isMissing ? visit(width) : go(inJob(openJob.value.id, 'cloth'))) };
 }
 
 export function Cover({ field }) {

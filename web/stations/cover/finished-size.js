@@ -21,7 +21,8 @@ function How({ sentences }) {
 
 // `size` is the answer's entry for this cushion; undefined until there is one.
 export function FinishedSize({ cushion, size }) {
-  if (!size) return html`<p class="note">${say('cover.unknown')}</p>`;
+  const { width, length } = valueAt(job.value, `${cushion}/insert`);
+  if (!size) return html`<p class="note">${say(width && length ? 'cover.coming' : 'cover.unknown')}</p>`;
   const isWanted = valueAt(job.value, `${cushion}/size_from`) === 'finished';
   return html`<div class="finished">
     <p class="finished-line"><span class="note">${say('cover.finished')}</span><${Size} ...${size.finished} /></p>

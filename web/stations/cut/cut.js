@@ -7,11 +7,12 @@ import { say } from '../../words/words.js';
 import { Chooser, chosenIn } from '../chooser.js';
 import { fullName } from '../catalogue.js';
 import { troubles } from '../problems.js';
+import { visit } from '../visit.js';
 import { Ask } from './ask.js';
 import { Notices } from './notices.js';
 import { OnePlan } from './one-plan.js';
 import { State } from './state.js';
-import { toTrouble, Troubles } from './troubles.js';
+import { Troubles } from './troubles.js';
 import { Why } from './why.js';
 
 // While Cut is looked at, the full plan is wanted.
@@ -25,7 +26,7 @@ function useFullPlan() {
 const lineOf = (cloths, chosen) => cloths.find(({ cloth }) => `/cloths/${cloth}` === chosen) ?? cloths[0];
 
 function Answer({ field }) {
-  const { cloths, cushions, pieces } = answer.value;
+  const { cloths, pieces } = answer.value;
   const chosen = chosenIn('/cloths', field);
   const cloth = lineOf(cloths, chosen);
   return html`<div class="columns">
@@ -36,7 +37,7 @@ function Answer({ field }) {
     </div>
     <div class="column">
       <${Chooser} list="/cloths" chosen=${chosen} onChoose=${(path) => moveTo(inJob(openJob.value.id, 'cut', path))} />
-      ${cloth && html`<${OnePlan} key=${cloth.cloth} cloth=${cloth} pieces=${pieces} cushions=${cushions} />`}
+      ${cloth && html`<${OnePlan} key=${cloth.cloth} cloth=${cloth} pieces=${pieces} />`}
     </div>
   </div>`;
 }
@@ -48,7 +49,7 @@ function Bar({ plan }) {
   return html`<footer class="action-bar">
     ${isCurrent.value && answer.value && !first && html`<${Why} />`}
     ${first
-      ? html`<button type="button" class="button-primary" onClick=${() => toTrouble(first)}>
+      ? html`<button type="button" class="button-primary" onClick=${() => visit(first.path)}>
           ${say('cut.settle', { field: fullName(job.value, first.path) })}</button>`
       : html`<button type="button" class="button-primary" disabled=${!answer.value} onClick=${show}>${say('cut.showPlan')}</button>`}
   </footer>`;

@@ -5,6 +5,7 @@ import { Choice } from '../../parts/choice.js';
 import { PlanDrawing } from '../../parts/plan-drawing.js';
 import { Row } from '../../parts/row.js';
 import { say } from '../../words/words.js';
+import { calledIn } from './called.js';
 import { Fields } from '../field.js';
 
 const STRAIGHT = 'straight';
@@ -26,29 +27,27 @@ const Cuts = ({ straight }) => html`<${Fields} title=${say('cut.order')}>
 
 const size = ({ width, length }) => say('cut.size', { width: width.text, length: length.text });
 
-function panelName(piece, cushions) {
-  const cushion = cushions.find(({ id }) => id === piece.cushion);
-  return say('cut.panel', { count: piece.count, label: piece.label, cushion: cushion?.name ?? '' });
-}
+const panelName = ({ count, label, cushion }) =>
+  say('cut.panel', { count, label, cushion: calledIn('/cushions', cushion) });
 
-const Panels = ({ pieces, cushions }) => html`<${Fields} title=${say('cut.panels')}>
-  ${pieces.map((piece) => html`<${Row} key=${piece.id} label=${panelName(piece, cushions)} value=${size(piece)} />`)}<//>`;
+const Panels = ({ pieces }) => html`<${Fields} title=${say('cut.panels')}>
+  ${pieces.map((piece) => html`<${Row} key=${piece.id} label=${panelName(piece)} value=${size(piece)} />`)}<//>`;
 
 const Offcuts = ({ offcuts }) => html`<${Fields} title=${say('cut.offcuts')}>
   ${offcuts.length === 0 && html`<p class="note">${say('cut.noOffcuts')}</p>`}
   ${offcuts.map((offcut, at) => html`<${Row} key=${at} label=${say('cut.offcut', { number: at + 1 })} value=${size(offcut)} />`)}<//>`;
 
-export function OnePlan({ cloth, pieces, cushions }) {
+export function OnePlan({ cloth, pieces }) {
   const [shown, setShown] = useState(null);
   const which = shown ?? (buysNoMore(cloth) ? STRAIGHT : INTERLOCKED);
   const isStraight = which === STRAIGHT && cloth.straight;
   const differs = cloth.straight && cloth.straight.laid.nm !== cloth.laid.nm;
   return html`<section class="one-plan stack">
-    <h2 class="section-title">${say('cut.plan')} · ${cloth.name}</h2>
+    <h2 class="section-title">${say('cut.plan')} · ${calledIn('/cloths', cloth.cloth)}</h2>
     ${differs && html`<${PlanChoice} cloth=${cloth} shown=${which} onShow=${setShown} />`}
     <${PlanDrawing} cloth=${cloth} plan=${isStraight ? cloth.straight : undefined} />
     ${isStraight && html`<${Cuts} straight=${cloth.straight} />`}
-    <${Panels} pieces=${pieces.filter((piece) => piece.cloth === cloth.cloth)} cushions=${cushions} />
+    <${Panels} pieces=${pieces.filter((piece) => piece.cloth === cloth.cloth)} />
     <${Offcuts} offcuts=${cloth.offcuts} />
   </section>`;
 }

@@ -9,7 +9,7 @@ import { setField } from '../setting.js';
 import { currencyOptions } from '../currencies.js';
 
 const Chosen = ({ at, label, value, options }) =>
-  html`<${Choice} label=${label} options=${options} value=${value} onInput=${(next) => setField(at, next)} />`;
+  html`<${Choice} label=${label} options=${options} value=${value} hideLabel onInput=${(next) => setField(at, next)} />`;
 
 export const ChoiceEntry = (field) => html`<${Chosen} ...${field} options=${optionsOf(field.at)} />`;
 

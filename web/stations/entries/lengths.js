@@ -33,7 +33,7 @@ export function SignedEntry({ at, label, value = '' }) {
     setSide(nextSide);
     setOrClear(at, nextText && nextSide + nextText);
   };
-  return html`<${Choice} label=${label} options=${optionsOf(at)} value=${side} onInput=${(next) => change(next, text)} />
+  return html`<${Choice} label=${label} hideLabel layout="row" options=${optionsOf(at)} value=${side} onInput=${(next) => change(next, text)} />
     <${TapeEntry} label=${label} value=${text} onInput=${(next) => change(side, next)} />`;
 }
 
@@ -46,7 +46,7 @@ export function LengthEntry({ at, label, value }) {
     setOther(next === 'other');
     if (next !== 'other') setField(at, next);
   };
-  return html`<${Choice} label=${label} value=${other ? 'other' : value} onInput=${choose}
+  return html`<${Choice} label=${label} hideLabel layout="grid" value=${other ? 'other' : value} onInput=${choose}
       options=${[...options, { value: 'other', text: say('job.otherLength') }]} />
     ${other && html`<${TapeEntry} label=${label} value=${isUsual ? '' : value} onInput=${(text) => setOrClear(at, text)} />`}`;
 }

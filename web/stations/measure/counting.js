@@ -4,8 +4,7 @@ import { Choice } from '../../parts/choice.js';
 import { Stepper } from '../../parts/stepper.js';
 import { entryOf, valueAt } from '../../store/pointer.js';
 import { job } from '../../store/session.js';
-import { say } from '../../words/words.js';
-import { labelOf, nameOf, optionsOf } from '../catalogue.js';
+import { labelOf, optionsOf } from '../catalogue.js';
 import { MOST_COVERS } from '../entries/figures.js';
 import { Problems } from '../field.js';
 import { setField } from '../setting.js';
@@ -16,15 +15,15 @@ import { CushionPicture } from './reading.js';
 export function Counting({ at }) {
   const cushion = entryOf(at);
   const filling = `${cushion}/insert/fill`;
-  return html`<main class="screen-body">
-      <p class="reading-of">${nameOf(job.value, cushion)}<span class="note">${say('measure.howManyTitle')}</span></p>
+  return html`<main class="screen-body measuring counting">
       <div class="columns">
-        <div class="column"><${CushionPicture} cushion=${cushion} /></div>
+        <div class="column"><${CushionPicture} cushion=${cushion} labels=${valueAt(job.value, `${cushion}/insert`)} /></div>
         <div class="column">
           <${Stepper} label=${labelOf(at)} value=${valueAt(job.value, at)} min=${1} max=${MOST_COVERS}
             onInput=${(count) => setField(at, count)} />
           <${Problems} at=${at} />
-          <${Choice} label=${labelOf(filling)} options=${optionsOf(filling)} value=${valueAt(job.value, filling)}
+          <${Choice} label=${labelOf(filling)} options=${optionsOf(filling)} layout="grid"
+            value=${valueAt(job.value, filling)}
             onInput=${(fill) => setField(filling, fill)} />
           <${Problems} at=${filling} />
         </div>

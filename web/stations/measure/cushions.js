@@ -6,15 +6,13 @@ import { valueAt } from '../../store/pointer.js';
 import { job } from '../../store/session.js';
 import { say } from '../../words/words.js';
 import { nameOf } from '../catalogue.js';
-import { Field, openSheet, openView } from '../field.js';
+import { Field } from '../field.js';
 import { addEntry, freeId, removeEntry } from '../setting.js';
+import { show } from '../visit.js';
 import { CushionPicture } from './reading.js';
 
 const ROWS = ['insert/width', 'insert/length', 'insert/again/width', 'insert/again/length', 'quantity', 'insert/fill',
   'name', 'size_from', 'insert/measured', 'insert/clearance', 'insert/shape'];
-// Rows with no usual value, and rows whose measure is taken on the station itself.
-const UNSAID = new Set(['insert/width', 'insert/length', 'insert/again/width', 'insert/again/length', 'name']);
-const TAKEN = new Set(['insert/width', 'insert/length', 'insert/again/width', 'insert/again/length', 'quantity']);
 
 export function summary(path) {
   const { quantity, insert: { width, length } } = valueAt(job.value, path);
@@ -27,7 +25,7 @@ function duplicate(path) {
   const cushion = valueAt(job.value, path);
   const id = freeId('c', list);
   addEntry('/cushions', { ...cushion, id }, list.indexOf(cushion) + 1);
-  openView(`/cushions/${id}`);
+  show(`/cushions/${id}`);
 }
 
 function Tools({ path, name }) {
@@ -45,9 +43,8 @@ function OpenCushion({ path }) {
   return html`<section class="card card-rows cushion-open" aria-label=${name}>
     <div class="cushion-head"><div><h2 class="entry-name">${name}</h2>
       <p class="note"><${Fractions} text=${summary(path)} /></p></div></div>
-    <${CushionPicture} cushion=${path} />
-    ${ROWS.map((row) => html`<${Field} key=${row} at=${`${path}/${row}`} 
-      usual=${UNSAID.has(row) ? null : undefined} onOpen=${TAKEN.has(row) ? openView : openSheet} />`)}
+    <${CushionPicture} cushion=${path} labels=${valueAt(job.value, path).insert} />
+    <div class="rows">${ROWS.map((row) => html`<${Field} key=${row} at=${`${path}/${row}`} />`)}</div>
     <${Tools} path=${path} name=${name} />
   </section>`;
 }

@@ -4,28 +4,28 @@ import { entryOf, patternOf, valueAt } from '../../store/pointer.js';
 import { job, openJob } from '../../store/session.js';
 import { go, inJob } from '../../store/place.js';
 import { say } from '../../words/words.js';
-import { Field, Fields, openView } from '../field.js';
+import { Field, Fields } from '../field.js';
 import { addEntry, freeId } from '../setting.js';
 import { newCushion } from '../new-job.js';
 import { chosenIn } from '../chooser.js';
 import { NextBar } from '../next-bar.js';
+import { show } from '../visit.js';
 import { Cushions } from './cushions.js';
 import { Counting } from './counting.js';
 import { nextStep } from './next.js';
 import { Reading } from './reading.js';
 
-// Fields that are taken on the station itself, not in a sheet over it.
+// The fields that are taken on the station itself (`view` in words/controls.js), and how.
 const VIEWS = {
   '/cushions/*/insert/width': Reading, '/cushions/*/insert/length': Reading,
   '/cushions/*/insert/again/width': Reading, '/cushions/*/insert/again/length': Reading,
   '/cushions/*/quantity': Counting,
 };
-export const takesItself = (path) => Object.hasOwn(VIEWS, patternOf(path));
 
 function addCushion() {
   const id = freeId('c', job.value.cushions);
   addEntry('/cushions', newCushion(id, job.value.cloths[0]?.id ?? 'k1'));
-  openView(`/cushions/${id}/insert/width`);
+  show(`/cushions/${id}/insert/width`);
 }
 
 const JobFields = () => html`<${Fields} title=${say('measure.job')}>

@@ -3,11 +3,12 @@ import { html } from '../../parts/html.js';
 import { CushionDrawing } from '../../parts/cushion-drawing.js';
 import { placeOf } from '../../parts/readings.js';
 import { entryOf, lastOf, valueAt } from '../../store/pointer.js';
+import { nearAnswer } from '../../store/answers.js';
 import { job, openJob } from '../../store/session.js';
 import { inJob, moveTo } from '../../store/place.js';
 import { readings } from '../../store/readings.js';
 import { say } from '../../words/words.js';
-import { labelOf, nameOf } from '../catalogue.js';
+import { labelOf } from '../catalogue.js';
 import { TapeEntry } from '../entries/lengths.js';
 import { Problems } from '../field.js';
 import { clearField, setField } from '../setting.js';
@@ -16,23 +17,22 @@ import { stepAfter } from './next.js';
 
 const drawn = (text) => (readings.value && text ? placeOf(readings.value, text) : null);
 
-export function CushionPicture({ cushion, focus }) {
-  const { insert, cover } = valueAt(job.value, cushion);
-  return html`<${CushionDrawing} shape=${insert.shape} width=${drawn(insert.width)} length=${drawn(insert.length)}
-    focus=${focus} corners=${cover.corners?.kind} />`;
+// The taper as the core laid it out: the second and third points of a tapered outline are (depth, depth) and (run, 0).
+function taperOf(id) {
+  const outline = nearAnswer.value?.pieces.find((piece) => piece.cushion === id)?.outline;
+  return outline?.length > 4 ? { depth: outline[1][0], run: outline[2][0] } : null;
 }
 
-const isFinished = (cushion) => valueAt(job.value, `${cushion}/size_from`) === 'finished';
-
-function howTo(cushion, name) {
-  if (isFinished(cushion)) return say('measure.askedFor');
-  return say(name === 'width' ? 'measure.pressed' : 'measure.standing');
+export function CushionPicture({ cushion, focus, labels }) {
+  const { insert, cover } = valueAt(job.value, cushion);
+  return html`<${CushionDrawing} shape=${insert.shape} width=${drawn(insert.width)} length=${drawn(insert.length)}
+    labels=${labels} focus=${focus} corners=${cover.corners?.kind === 'tapered' ? taperOf(lastOf(cushion)) : null} />`;
 }
 
 // A square pad is measured once; its height is the same text, not a new reading.
 function SameHeight({ cushion, at }) {
   const width = valueAt(job.value, `${cushion}/insert/width`);
-  if (lastOf(at) !== 'length' || !width || valueAt(job.value, at) === width) return null;
+  if (at !== `${cushion}/insert/length` || !width || valueAt(job.value, at) === width) return null;
   return html`<button type="button" class="button" onClick=${() => setField(at, width)}>${say('measure.square')}</button>`;
 }
 
@@ -50,8 +50,7 @@ export function Reading({ at }) {
   const secondAt = `${cushion}/insert/again/${name}`;
   const second = valueAt(job.value, secondAt) ?? '';
   const look = (there) => moveTo(inJob(openJob.value.id, 'measure', there));
-  return html`<main class="screen-body reading">
-      <p class="reading-of">${nameOf(job.value, cushion)}<span class="note">${howTo(cushion, name)}</span></p>
+  return html`<main class="screen-body measuring">
       <div class="columns">
         <div class="column"><${CushionPicture} cushion=${cushion} focus=${name} /></div>
         <div class="column">
