@@ -98,7 +98,7 @@ def strip_of(cloth: Cloth, pieces: tuple[Piece, ...], laid: Laid) -> Strip:
     """The cloth and its pieces in the engine's words."""
     return Strip(
         width=laid.usable,
-        panels=tuple(_panel(cloth, piece) for piece in pieces),
+        panels=tuple(_panel(cloth, piece, _beside_centred(piece, pieces)) for piece in pieces),
         repeat=laid.repeat,
         motifs=laid.motifs,
         start="measured" if cloth.start == "measured" else "choose",
@@ -106,7 +106,11 @@ def strip_of(cloth: Cloth, pieces: tuple[Piece, ...], laid: Laid) -> Strip:
     )
 
 
-def _panel(cloth: Cloth, piece: Piece) -> Panel:
+def _beside_centred(piece: Piece, pieces: tuple[Piece, ...]) -> bool:
+    return any(other.cushion == piece.cushion and other.face.pattern == "centred" for other in pieces)
+
+
+def _panel(cloth: Cloth, piece: Piece, beside_centred: bool) -> Panel:
     face = piece.face
     motif = face.motif if face.pattern == "centred" else None
     alike = face.pattern == "alike"
@@ -116,7 +120,7 @@ def _panel(cloth: Cloth, piece: Piece) -> Panel:
         w=piece.width,
         h=piece.length,
         qty=piece.count,
-        turns=_turns(cloth, piece),
+        turns=_turns(cloth, piece, beside_centred),
         motif=motif,
         dx=dx if motif else 0,
         dy=dy if motif else 0,
@@ -126,18 +130,20 @@ def _panel(cloth: Cloth, piece: Piece) -> Panel:
     )
 
 
-def _turns(cloth: Cloth, piece: Piece) -> tuple[int, ...]:
+def _turns(cloth: Cloth, piece: Piece, beside_centred: bool) -> tuple[int, ...]:
     """The turns that cloth and face allow: only those that can matter to a lay plan.
 
-    A free panel turned by half lies as before, so half turns are tried only where a motif may be nearer one edge.
+    A free panel turned by half lies as before, so half turns are tried only where a motif may be nearer one edge, or
+    where the panel has to lie as a centred face of the same cover does.
     """
-    base, face = TURN_OF_UP[cloth.up], piece.face
-    half = cloth.direction in ("two-way", "any") and face.turn in ("half", "quarter")
-    if face.pattern == "centred" and half:
-        return base, (base + 180) % 360
-    if face.pattern == "free" and cloth.direction == "any" and face.turn == "quarter":
-        return base, (base + 90) % 360
-    return (base,)
+    face, any_way = piece.face, cloth.direction == "any"
+    free, follows = face.pattern == "free", any_way and beside_centred
+    turns = [0]
+    if face.turn != "none" and cloth.direction != "one-way" and (face.pattern == "centred" or (free and follows)):
+        turns.append(180)
+    if face.turn == "quarter" and any_way and free:
+        turns.extend([90, 270] if follows else [90])
+    return tuple((TURN_OF_UP[cloth.up] + turn) % 360 for turn in turns)
 
 
 def cannot_lay(

@@ -8,7 +8,6 @@ from dataclasses import dataclass
 from itertools import combinations
 from typing import Any
 
-from plumpline.cloth import cut_across
 from plumpline.cushions.knife_edge import KnifeEdge
 from plumpline.figures import figure, length_to_ask
 from plumpline.job import HABITS, NM_PER_CM, Cloth
@@ -65,11 +64,9 @@ def changed(document: dict[str, Any], changes: tuple[Change, ...]) -> dict[str, 
 def plan_with(document: dict[str, Any], changes: tuple[Change, ...], index: int, work: int) -> ClothPlan | None:
     """The plan of cloth `index` with the changes made, if it can be planned with them."""
     prepared = prepare(changed(document, changes))
-    if not isinstance(prepared, Prepared):
+    if not isinstance(prepared, Prepared) or not prepared.is_ready(prepared.job.cloths[index]):
         return None
     cloth = prepared.job.cloths[index]
-    if not prepared.is_ready(cloth):
-        return None
     try:
         return plan_cloth(cloth, prepared.pieces_on(cloth), work)
     except CannotLay:
@@ -131,9 +128,7 @@ def _seam_changes(prepared: Prepared, planned: ClothPlan, less: int) -> Iterator
         seam = _seam_for(cover, widths[0] - less, planned, job.units)
         if seam < HABITS[job.units].least_seam:
             continue
-        narrow = cut_across(cloth, cover.width + 2 * seam, job.grid)
-        if narrow <= widths[0] - less:
-            yield Change(f"{cover.cushion.at}/cover/side_seam", write_length(seam, job.units, 1))
+        yield Change(f"{cover.cushion.at}/cover/side_seam", write_length(seam, job.units, 1))
 
 
 def _seam_for(cover: KnifeEdge, cut: int, planned: ClothPlan, units: str) -> int:

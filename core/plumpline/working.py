@@ -143,7 +143,7 @@ def _row_line(planned: ClothPlan, plan: Plan, job: Job) -> str:
     pitch = rows[1][0].y - rows[0][0].y
     even = all(rows[i][0].y == i * pitch + rows[0][0].y for i in range(len(rows)))
     if not even:
-        return f"{across}; {len(rows)} rows, staggered with the pattern: {laid}."
+        return f"{across}; {len(rows)} rows, spaced as drawn: {laid}."
     if pitch == first.h and rows[0][0].y == 0:
         return f"{across}; {len(rows)} rows × {write_length(first.h, units)} = {laid}."
     steps = f"{len(rows) - 1} × {write_length(pitch, units)} from motif to motif + {write_length(first.h, units)}"

@@ -4,7 +4,7 @@ import pytest
 from answer_checker import check
 from jobs import changed, cloth, covers, example, job
 
-from plumpline import plan, read_length
+from plumpline import JobError, plan, read_length
 
 IN = 25_400_000
 
@@ -226,6 +226,14 @@ def test_the_working_counts_a_single_row_and_a_staggered_plan():
     assert any("Laid as drawn" in line["text"] for line in planned(mixed)["working"])
 
 
+def test_the_working_says_when_rows_are_not_evenly_spaced():
+    flaw = {"across": "0 in", "along": "18 in", "width": "54 in", "length": "1 in"}
+    document = job(covers(3, "17 in", "17 in"), cloth("36 in", start="measured", flaws=[{**flaw, "width": "36 in"}]))
+    laid = planned(document)
+    assert laid["laid"]["text"] == "55 in"
+    assert "2 across 36 in; 3 rows, spaced as drawn: 55 in." in [line["text"] for line in laid["working"]]
+
+
 @pytest.mark.parametrize("name", ["harbour-room", "printed-panels", "size-wanted", "flawed-bolt", "railroaded"])
 def test_what_is_left_lies_on_bought_cloth_and_touches_no_panel(name):
     for laid in plan(example(name))["cloths"]:
@@ -254,3 +262,33 @@ def test_on_a_very_large_job_only_the_end_of_the_cloth_is_offered_as_left_over()
     entries = [covers(1, f"{10 + i / 8} in", f"{10 + i / 8} in", id=f"c{i}") for i in range(150)]
     laid = planned(job(entries, cloth("54 in", sold_by="3 yd")), "quick")
     assert [o["width"]["text"] for o in laid["offcuts"]] in ([], ["54 in"])
+
+
+def off_centre(back_turn):
+    """One column of motifs near the right edge: the front, its motif left of the middle, fits only turned by half."""
+    entry = cloth(
+        "30 in",
+        direction="any",
+        repeat={"across": "40 in", "along": "20 in"},
+        motifs=[{"id": "m1", "across": "16 in", "along": "0 in"}],
+        start="choose",
+    )
+    document = job(covers(1, "25 in", "17 in"), entry)
+    front = document["cushions"][0]["cover"]["front"]
+    front.update({"pattern": "centred", "motif": "m1", "offset": {"across": "-3 in"}})
+    document["cloths"][0]["motifs"][0]["across"] = "17 in"
+    document["cushions"][0]["cover"]["back"]["turn"] = back_turn
+    return document
+
+
+def test_a_back_follows_its_front_when_that_lies_upside_down():
+    laid = planned(off_centre("quarter"))
+    assert {panel["turn"] for panel in laid["layout"]} == {180}
+
+
+def test_a_back_that_may_not_follow_its_front_is_a_contradiction_in_words():
+    with pytest.raises(JobError) as raised:
+        plan(off_centre("none"))
+    (problem,) = raised.value.problems
+    assert problem["code"] == "rules-contradict"
+    assert "cannot all be true" in problem["text"]

@@ -9,6 +9,7 @@ from answer_checker import check
 from jobs import EXAMPLES, changed, example
 
 from plumpline import JobError, plan
+from plumpline.__main__ import main
 from plumpline.lengths import read_length
 
 IN = 25_400_000
@@ -134,3 +135,15 @@ def test_the_command_refuses_a_file_that_is_no_json_in_words(tmp_path):
     problem = json.loads(done.stdout)["problems"][0]
     assert problem["code"] == "not-a-job"
     assert str(file) in problem["text"]
+
+
+def test_the_command_line_without_a_process_says_the_same(tmp_path, capsys):
+    good, bad, broken = (tmp_path / name for name in ("good.json", "bad.json", "broken.json"))
+    good.write_text(json.dumps(example("harbour-room")), encoding="utf-8")
+    bad.write_text("{}", encoding="utf-8")
+    broken.write_text("{", encoding="utf-8")
+    assert main(["plan", str(good), "--effort", "quick"]) == 0
+    assert json.loads(capsys.readouterr().out) == plan(example("harbour-room"), "quick")
+    for file in (bad, broken):
+        assert main(["plan", str(file)]) == 1
+        assert json.loads(capsys.readouterr().out)["problems"]
