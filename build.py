@@ -515,9 +515,11 @@ class Server(http.server.ThreadingHTTPServer):
             super().handle_error(request, client_address)
 
 
-def make_server(folder: Path, port: int = 0, prefix: str = "/") -> Server:
+def make_server(
+    folder: Path, port: int = 0, prefix: str = "/", handler: type[StaticFiles] = StaticFiles
+) -> Server:
     """A server of a folder, on this machine only; port 0 is a free one, prefix the path it is mounted at."""
-    return Server(("127.0.0.1", port), functools.partial(StaticFiles, folder=folder, prefix=prefix))
+    return Server(("127.0.0.1", port), functools.partial(handler, folder=folder, prefix=prefix))
 
 
 def serve(dist: Path, port: int) -> None:

@@ -1,38 +1,25 @@
 """What every test may use: the --long switch, the built product, a server of it, and a phone that opens it."""
 
 import importlib.util
-import os
 import shutil
-import signal
 import sys
-import threading
 from collections.abc import Callable, Iterator
 from pathlib import Path
 from types import ModuleType
 
 import pytest
-from playwright.sync_api import BrowserContext, ConsoleMessage, Page, Playwright, Request, sync_playwright
+from handset import Phone, Site
+from playwright.sync_api import Page, Playwright, sync_playwright
 
 ROOT = Path(__file__).resolve().parent.parent
-FLAGS = [
-    "--headless",
-    "--no-sandbox",
-    "--disable-gpu",
-    "--disable-quic",
-    "--no-first-run",
-    "--disable-background-networking",
-    "--disable-component-update",
-    "--disable-sync",
-]
-# What the browser itself says about a request that failed because a test took the signal away.
-SIGNAL_WORDS = ("net::ERR_INTERNET_DISCONNECTED", "net::ERR_CONNECTION_REFUSED")
-
-
 def pytest_addoption(parser: pytest.Parser) -> None:
     parser.addoption("--long", action="store_true", help="also run the full-count tests marked `long`")
 
 
 def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:
+    for item in items:
+        if "playwright" in getattr(item, "fixturenames", ()):
+            item.add_marker("browser")
     if config.getoption("--long"):
         return
     chosen = [item for item in items if not item.get_closest_marker("long")]
@@ -51,130 +38,6 @@ def load_build_script() -> ModuleType:
     return module
 
 
-class Site:
-    """A server of one folder that can be stopped and started again at the same address.
-
-    Attributes: `url`, the address of the app with its closing slash; `folder`, what is served.
-    """
-
-    def __init__(self, make_server: Callable[..., object], folder: Path, prefix: str = "/") -> None:
-        self.make_server = make_server
-        self.folder = folder
-        self.prefix = prefix
-        self.port = 0
-        self.server = None
-        self.start()
-        self.url = f"http://localhost:{self.port}{prefix}"
-
-    def start(self) -> None:
-        if self.server:
-            return
-        self.server = self.make_server(self.folder, self.port, self.prefix)
-        self.port = self.server.server_port
-        self.thread = threading.Thread(target=self.server.serve_forever, kwargs={"poll_interval": 0.05}, daemon=True)
-        self.thread.start()
-
-    def stop(self) -> None:
-        """The server is gone: new connections are refused and open ones are cut."""
-        if self.server is None:
-            return
-        self.server.shutdown()
-        self.server.server_close()
-        self.server.cut_connections()
-        self.thread.join()
-        self.server = None
-
-
-class Phone:
-    """A headless Chromium held like a phone: 390 × 844, touch, with a profile that outlives its restarts.
-
-    Attributes: `page`, the open page; `faults`, everything a page must never do (errors, breaches of the
-    content policy, requests to another origin), checked when the test ends; a test that provokes some takes
-    them out with `forgive`.
-    """
-
-    def __init__(self, playwright: Playwright, profile: Path, browser: str | None, site: Site) -> None:
-        self.playwright = playwright
-        self.profile = profile
-        self.browser = browser
-        self.site = site
-        self.faults: list[str] = []
-        self.requests: list[str] = []
-        self.context: BrowserContext | None = None
-        self.page: Page = self.start()
-
-    def start(self, **choices: object) -> Page:
-        """Start the browser on the same profile, with a blank page."""
-        settings = {
-            "viewport": {"width": 390, "height": 844},
-            "has_touch": True,
-            "is_mobile": True,
-            "device_scale_factor": 2,
-            "locale": "en-GB",
-            "service_workers": "allow",
-        } | choices
-        context = self.playwright.chromium.launch_persistent_context(
-            str(self.profile), executable_path=self.browser, args=FLAGS, **settings
-        )
-        self.context = context
-        context.set_default_timeout(60_000)
-        context.on("request", self.watch_request)
-        context.on("console", self.watch_console)
-        context.on("weberror", lambda error: self.faults.append(f"uncaught: {error.error}"))
-        self.page = context.pages[0]
-        return self.page
-
-    def watch_request(self, request: Request) -> None:
-        self.requests.append(request.url)
-        own = (self.site.url, "data:", f"blob:{self.site.url}", "about:")
-        if not request.url.startswith(own):
-            self.faults.append(f"request to another origin: {request.url}")
-
-    def watch_console(self, message: ConsoleMessage) -> None:
-        if message.type == "error" and not any(words in message.text for words in SIGNAL_WORDS):
-            self.faults.append(f"console: {message.text} ({message.location.get('url', '')})")
-
-    def forgive(self, words: str) -> None:
-        """Take out the faults that contain these words; there must be one, or the test proves nothing."""
-        kept = [fault for fault in self.faults if words not in fault]
-        assert len(kept) < len(self.faults), f"no fault says “{words}”: {self.faults}"
-        self.faults[:] = kept
-
-    def open(self, path: str = "") -> Page:
-        self.page.goto(self.site.url + path)
-        return self.page
-
-    def close(self) -> None:
-        if self.context:
-            self.context.close()
-        self.context = None
-
-    def kill(self) -> None:
-        """End the browser as a phone does that needs the memory: no page gets to say goodbye."""
-        for process in processes_with(str(self.profile)):
-            os.kill(process, signal.SIGKILL)
-        self.close()
-
-    def relaunch(self, path: str = "", **choices: object) -> Page:
-        """Kill the browser, start it cold on the same profile, and open the app again."""
-        self.kill()
-        self.start(**choices)
-        return self.open(path)
-
-
-def processes_with(profile: str) -> list[int]:
-    """The processes of the browser that was started with this profile folder."""
-    found = []
-    for entry in Path("/proc").glob("[0-9]*"):
-        try:
-            words = (entry / "cmdline").read_bytes().decode(errors="replace").split("\0")
-        except OSError:
-            continue  # it ended while we looked
-        if f"--user-data-dir={profile}" in words:
-            found.append(int(entry.name))
-    return found
-
-
 @pytest.fixture(scope="session")
 def script() -> ModuleType:
     """build.py as a module."""
@@ -191,7 +54,7 @@ def dist(script: ModuleType, tmp_path_factory: pytest.TempPathFactory) -> Path:
 @pytest.fixture
 def site(script: ModuleType, dist: Path) -> Iterator[Site]:
     """A server of the built product: .url, .stop(), .start()."""
-    place = Site(script.make_server, dist)
+    place = Site(script, dist)
     yield place
     place.stop()
 
@@ -221,3 +84,32 @@ def phone(handset: Phone) -> Page:
 def relaunch(handset: Phone) -> Callable[..., Page]:
     """Kills the browser and opens the app again on the same profile; gives the new page."""
     return handset.relaunch
+
+
+@pytest.fixture
+def release(script: ModuleType, dist: Path, site: Site, tmp_path: Path) -> Callable[..., str]:
+    """Puts another build in the place of the one that is served: release({"path": bytes}) gives its id.
+
+    Files are written before the service worker is filled in, so it is a whole build of its own. A file named in
+    `after` is damaged afterwards: its hash in the service worker is then another; None takes the file away.
+    """
+    number = iter(range(1, 100))
+
+    def put(changes: dict[str, bytes], after: dict[str, bytes | None] | None = None) -> str:
+        folder = tmp_path / f"release-{next(number)}"
+        shutil.copytree(dist, folder, ignore=shutil.ignore_patterns("*.gz", "*.br"))
+        shutil.copy2(ROOT / "web/sw.js", folder / "sw.js")
+        for path, content in changes.items():
+            (folder / path).write_bytes(content)
+        build: str = script.fill_service_worker(folder)
+        for path, damaged in (after or {}).items():
+            if damaged is None:
+                (folder / path).unlink()
+            else:
+                (folder / path).write_bytes(damaged)
+        site.stop()
+        site.folder = folder
+        site.start()
+        return build
+
+    return put

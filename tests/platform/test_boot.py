@@ -1,0 +1,140 @@
+"""Python's start in the worker, and what the page is told when it does not start."""
+
+import contextlib
+import threading
+from typing import Any
+
+from handset import Phone, Site
+from playwright.sync_api import Error, Page
+from questions import core_state, reading, wait_until
+
+LATER_THAN_PATIENCE_MS = 91_000
+
+
+def test_the_core_answers_in_the_browser(phone: Page) -> None:
+    assert reading(phone) == "17 5/8 in"
+    assert wait_until(phone, core_state, whole=True)["phase"] == "ready"
+
+
+def test_a_question_that_breaks_python_fails_alone(phone: Page) -> None:
+    message = phone.evaluate(
+        "async () => (await import('./boot/core.js')).ask('no request at all').catch((error) => error.message)"
+    )
+    assert "AttributeError" in message
+    assert reading(phone) == "17 5/8 in"
+
+
+def test_a_newer_plan_takes_the_place_of_one_that_still_waits(handset: Phone, site: Site) -> None:
+    site.held["plumpline.zip"] = threading.Event()
+    page = handset.open()
+    page.evaluate(
+        """async () => {
+          const { ask } = await import('./boot/core.js');
+          const read = (text, options) => ask({ do: 'read', text, unit: 'in' }, options);
+          window.replies = Promise.all([read('1', { replaces: 'plan' }), read('2'), read('3', { replaces: 'plan' })]);
+        }"""
+    )
+    site.held["plumpline.zip"].set()
+    first, other, last = page.evaluate("() => window.replies")
+    assert first == {"superseded": True}
+    assert other["ok"]["texts"]["in"] == "2 in"
+    assert last["ok"]["texts"]["in"] == "3 in"
+
+
+def test_a_short_question_does_not_wait_behind_a_plan(handset: Phone, site: Site) -> None:
+    site.held["plumpline.zip"] = threading.Event()
+    page = handset.open()
+    page.evaluate(
+        """async () => {
+          const { ask } = await import('./boot/core.js');
+          window.order = [];
+          const read = (text, options) => ask({ do: 'read', text, unit: 'in' }, options).then(() => order.push(text));
+          window.replies = Promise.all([read('1', { replaces: 'plan' }), read('2'), read('3')]);
+        }"""
+    )
+    site.held["plumpline.zip"].set()
+    assert page.evaluate("async () => (await window.replies, window.order)") == ["2", "3", "1"]
+
+
+def test_a_damaged_core_gives_a_plain_message(handset: Phone, site: Site) -> None:
+    site.instead["plumpline.zip"] = (200, "application/zip", b"damaged on its way")
+    page = handset.open()
+    state = wait_until(page, core_state, phase="failed")
+    assert state["code"] == "broken"
+    assert "could not start" in state["text"]
+    refusal = "async () => (await import('./boot/core.js')).ask({}).catch((error) => error.message)"
+    assert "could not start" in page.evaluate(refusal)
+
+
+def test_a_worker_that_is_missing_gives_a_plain_message(handset: Phone, site: Site) -> None:
+    site.instead["worker.js"] = (404, "text/plain", b"gone")
+    page = handset.open()
+    assert wait_until(page, core_state, phase="failed")["code"] == "broken"
+
+
+def test_a_start_that_hangs_gives_a_plain_message(handset: Phone, site: Site) -> None:
+    site.held["vendor/pyodide/pyodide.asm.wasm"] = threading.Event()
+    handset.page.clock.install()
+    page = handset.open()
+    assert core_state(page)["phase"] == "starting"
+    page.clock.fast_forward(LATER_THAN_PATIENCE_MS)
+    state = wait_until(page, core_state, phase="failed")
+    assert state["code"] == "slow"
+    assert "did not start in time" in state["text"]
+
+
+def test_after_two_failed_starts_python_is_left_alone_until_the_person_tries_again(handset: Phone, site: Site) -> None:
+    site.instead["plumpline.zip"] = (200, "application/zip", b"damaged on its way")
+    for _ in range(2):
+        assert wait_until(handset.open(), core_state, phase="failed")["code"] == "broken"
+    site.served.clear()
+    page = handset.open()
+    assert wait_until(page, core_state, phase="failed")["code"] == "twice"
+    assert "worker.js" not in site.served
+    site.instead.clear()
+    page.evaluate("async () => (await import('./boot/core.js')).retryCore()")
+    wait_until(page, core_state, phase="ready")
+    assert reading(page) == "17 5/8 in"
+    wait_until(handset.open(), core_state, phase="ready")
+
+
+def crash(page: Page) -> None:
+    """Take the page down as a phone's browser does when memory runs out: no event, no message."""
+    with contextlib.suppress(Error):
+        page.goto("chrome://crash")
+
+
+def test_a_start_that_twice_took_the_page_down_is_not_repeated(handset: Phone, site: Site) -> None:
+    site.held["vendor/pyodide/pyodide.asm.wasm"] = threading.Event()
+    for _ in range(2):
+        page = handset.open()
+        assert core_state(page)["phase"] == "starting"
+        crash(page)
+        handset.page = handset.context.new_page()
+    assert wait_until(handset.open(), core_state, phase="failed")["code"] == "twice"
+
+
+def test_leaving_the_page_while_python_starts_is_no_failure(handset: Phone, site: Site) -> None:
+    site.held["vendor/pyodide/pyodide.asm.wasm"] = threading.Event()
+    for _ in range(3):
+        assert core_state(handset.open())["phase"] == "starting"
+        handset.page.goto("about:blank")
+    assert core_state(handset.open())["phase"] == "starting"
+
+
+def test_an_inline_script_is_refused(phone: Page, handset: Phone) -> None:
+    phone.evaluate(
+        """() => {
+          const script = document.createElement('script');
+          script.textContent = 'window.inline = true';
+          document.body.append(script);
+        }"""
+    )
+    assert phone.evaluate("() => window.inline") is None
+    handset.forgive("Content Security Policy")
+
+
+def test_the_app_names_no_other_origin_while_it_starts(phone: Page, handset: Phone, site: Any) -> None:
+    wait_until(phone, core_state, whole=True)
+    assert any(url.endswith("worker.js") for url in handset.requests)
+    assert all(url.startswith((site.url, "about:", "data:")) for url in handset.requests)

@@ -1,0 +1,104 @@
+"""Ready for no signal: one whole, checked copy of the app, which opens and works with the server gone."""
+
+from collections.abc import Iterator
+from pathlib import Path
+from types import ModuleType
+
+import pytest
+from handset import Phone, Site
+from playwright.sync_api import Page, Playwright
+from questions import caches, core_state, offline_state, reading, wait_until
+
+MEGABYTE = 1_000_000
+
+
+def bundled(dist: Path) -> set[str]:
+    """Every file of a build that is kept: not the service worker itself, not the copies for the web host."""
+    files = {path.relative_to(dist).as_posix() for path in dist.rglob("*") if path.is_file()}
+    return {name for name in files if name != "sw.js" and not name.endswith((".gz", ".br"))}
+
+
+def kept(page: Page, site: Site) -> set[str]:
+    urls = page.evaluate(
+        "async () => (await (await caches.open((await caches.keys())[0])).keys()).map((key) => key.url)"
+    )
+    return {url.removeprefix(site.url) for url in urls}
+
+
+def test_every_file_of_the_build_is_kept_before_the_app_says_it_is_ready(phone: Page, site: Site, dist: Path) -> None:
+    state = wait_until(phone, offline_state, phase="verified")
+    assert kept(phone, site) == bundled(dist)
+    assert state["done"] == state["total"] == len(bundled(dist))
+    assert core_state(phone)["whole"] is True
+
+
+def test_with_the_server_gone_and_no_network_a_cold_start_opens_the_app_and_python_answers(
+    phone: Page, handset: Phone, site: Site
+) -> None:
+    wait_until(phone, offline_state, phase="verified")
+    site.stop()
+    page = handset.relaunch(offline=True)
+    assert reading(page) == "17 5/8 in"
+    assert wait_until(page, offline_state, phase="verified")["total"] > 0
+    page = handset.open("?shared=1#anywhere")
+    assert reading(page) == "17 5/8 in"
+
+
+def test_a_file_that_the_browser_lost_is_fetched_again(phone: Page, handset: Phone, site: Site, dist: Path) -> None:
+    wait_until(phone, offline_state, phase="verified")
+    phone.evaluate("async () => (await caches.open((await caches.keys())[0])).delete('readings.json')")
+    assert kept(phone, site) == bundled(dist) - {"readings.json"}
+    page = handset.open()
+    wait_until(page, offline_state, phase="verified")
+    assert kept(page, site) == bundled(dist)
+
+
+def test_ready_is_not_said_while_a_lost_file_cannot_be_fetched(phone: Page, handset: Phone, site: Site) -> None:
+    wait_until(phone, offline_state, phase="verified")
+    phone.evaluate("async () => (await caches.open((await caches.keys())[0])).delete('licences.txt')")
+    site.stop()
+    page = handset.open()
+    state = wait_until(page, offline_state, phase="failed")
+    assert state["code"] == "broken"
+    assert state["done"] == state["total"] - 1
+
+
+def test_a_save_that_broke_off_goes_on_where_it_stopped(handset: Phone, site: Site) -> None:
+    site.instead["worker.js"] = (500, "text/plain", b"overloaded")
+    page = handset.open()
+    wait_until(page, offline_state, phase="failed", code="broken")
+    site.instead.clear()
+    site.served.clear()
+    page.evaluate("() => dispatchEvent(new Event('online'))")
+    page = handset.open()
+    wait_until(page, offline_state, phase="verified")
+    handset.forgive("500")
+
+
+def test_a_device_without_room_is_told_so(handset: Phone, site: Site) -> None:
+    session = handset.context.new_cdp_session(handset.page)
+    session.send("Storage.overrideQuotaForOrigin", {"origin": site.url.rstrip("/"), "quotaSize": 4 * MEGABYTE})
+    page = handset.open()
+    state = wait_until(page, offline_state, phase="failed")
+    assert state["code"] == "full"
+    assert "no room" in state["text"]
+    assert reading(page) == "17 5/8 in"
+
+
+@pytest.fixture
+def house(script: ModuleType, dist: Path, playwright: Playwright, tmp_path: Path) -> Iterator[Phone]:
+    """A phone at an app that is mounted below the root of its host."""
+    site = Site(script, dist, "/shop/tools/")
+    device = Phone(playwright, tmp_path / "profile", script.find_browser(), site)
+    yield device
+    device.close()
+    site.stop()
+    assert device.faults == []
+
+
+def test_the_app_works_below_any_path_of_its_host(house: Phone) -> None:
+    wait_until(house.open(), offline_state, phase="verified")
+    house.site.stop()
+    page = house.relaunch()
+    assert reading(page) == "17 5/8 in"
+    assert caches(page)[0].startswith(f"plumpline {house.site.url} ")
