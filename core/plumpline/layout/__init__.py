@@ -2,6 +2,7 @@
 """The engine on its own; it knows nothing of cushions. ``strip`` holds the words, ``solve`` the planner."""
 
 from plumpline.layout.budget import FULL_WORK, QUICK_WORK, Budget
+from plumpline.layout.instances import lay
 from plumpline.layout.solve import lay_plan, straight_plan
 from plumpline.layout.strip import (
     CannotLay,
@@ -30,6 +31,7 @@ __all__ = [
     "Repeat",
     "StraightPlan",
     "Strip",
+    "lay",
     "lay_plan",
     "straight_plan",
 ]

@@ -2,7 +2,7 @@
 """Branch and bound over active layouts, level by level, one panel more on each.
 
 Every panel may lie in finitely many columns, and in each column on the rows of its residue. Panels are laid with
-bottoms that never go down, each in a column at the lowest row above what lies there already. Some shortest layout is
+bottoms that never go down, level ones from left to right, each at the lowest row above what lies there already. Some shortest layout is
 of that form: push every panel down as long as any can go. As in the active schedules of Giffler and Thompson,
 *Operations Research* 8 (1960) 487-503, a move is only worth making if its bottom is below the least top of all moves,
 since otherwise a panel would have fitted completely underneath all that is still to come.
@@ -40,7 +40,6 @@ class Outcome:
 
     spots: tuple[Spot, ...] | None
     complete: bool
-    states: int
 
 
 @dataclass(frozen=True)
@@ -98,13 +97,20 @@ def normal_positions(desk: Desk) -> list[int] | None:
     return sorted(x for x in reached if x + desk.least_w <= desk.width)
 
 
+def _lift(laid: _Place, later: _Place) -> int:
+    """How far above the bottom of a panel laid the next may start: on top of it, or level with it to the right."""
+    if later.x < laid.x + laid.way.w and laid.x < later.x + later.way.w:
+        return laid.way.h
+    return 0 if later.x > laid.x else 1
+
+
 class ActiveSearch:
     """The places of a desk, and the search over them."""
 
     def __init__(self, desk: Desk, columns: list[list[tuple[int, ...]]]) -> None:
         self.desk = desk
         self.places = list(_places(desk, columns))
-        self.over = [[q.x < p.x + p.way.w and p.x < q.x + q.way.w for q in self.places] for p in self.places]
+        self.lift = [[_lift(p, q) for q in self.places] for p in self.places]
         self.of_kind = [[i for i, p in enumerate(self.places) if p.kind == k] for k in range(len(desk.kinds))]
         self.rule = [(p.way.residue, p.way.step) for p in self.places]
         ends = sorted({0, desk.width} | {p.x for p in self.places} | {p.x + p.way.w for p in self.places})
@@ -113,6 +119,7 @@ class ActiveSearch:
         ]
         self.widths = [b - a for a, b in pairwise(ends)]
         self.width_of: dict[int, int] = {}
+        self.states = 0
         self.least_area = [min(v.w * v.h for v in kind.variants) for kind in desk.kinds]
 
     def within(self, target: int, width: int, budget: Budget) -> Outcome:
@@ -123,14 +130,14 @@ class ActiveSearch:
         last = [target + self.desk.strip.gap - p.way.h for p in self.places]
         level = self._start(last)
         came: list[dict[State, tuple[State, Spot]]] = []
-        complete, states = True, 0
+        complete = True
         for _ in range(sum(kind.qty for kind in self.desk.kinds)):
             following: dict[State, tuple[State, Spot]] = {}
             for state in level:
                 self._expand(state, last, following, budget)
-                states += 1
+                self.states += 1
                 if budget.over:
-                    return Outcome(None, False, states)
+                    return Outcome(None, False)
             kept = self._without_dominated(list(following), budget)
             if len(kept) > width:
                 kept.sort(key=lambda s: (-self._spare(s, last), s))
@@ -139,8 +146,8 @@ class ActiveSearch:
             level = kept
             came.append(following)
             if not level:
-                return Outcome(None, complete, states)
-        return Outcome(self._trace(level[0], came), complete, states)
+                return Outcome(None, complete)
+        return Outcome(self._trace(level[0], came), complete)
 
     def _start(self, last: list[int]) -> list[State]:
         left = tuple(kind.qty for kind in self.desk.kinds)
@@ -194,13 +201,12 @@ class ActiveSearch:
                 budget.spend(8 + len(self.places) // 2)
 
     def _after(self, state: State, i: int, last: list[int]) -> State:
-        """The state after a panel is laid in place ``i``: no later panel may start below it, or lie on it."""
+        """The state after a panel is laid in place ``i``: later ones start no lower, and not over it."""
         left, rows = state
         place, y = self.places[i], rows[i]
-        top = y + place.way.h
         moved = [
-            row if row < 0 or row >= (bottom := top if over else y) else bottom + (residue - bottom) % step
-            for row, over, (residue, step) in zip(rows, self.over[i], self.rule, strict=True)
+            row if row < 0 or row >= (bottom := y + lift) else bottom + (residue - bottom) % step
+            for row, lift, (residue, step) in zip(rows, self.lift[i], self.rule, strict=True)
         ]
         if self.desk.strip.flaws:
             moved = [row if row < 0 else self._lowest(j, row) for j, row in enumerate(moved)]

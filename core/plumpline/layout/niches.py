@@ -21,7 +21,9 @@ Sizes = list[list[tuple[int, int]]]
 
 
 class Queue(Protocol):
-    """Panels waiting to be laid."""
+    """Panels waiting to be laid; ``looked_at`` counts the panels looked at so far."""
+
+    looked_at: int
 
     def take(self, niche: int, wall_left: int, wall_right: int) -> Item | None:
         """Take out the panel for a niche of this width between walls of these heights (-1: the edge of the cloth)."""
@@ -44,6 +46,7 @@ class BestFit:
         self.order = [kind for kind, _ in order]
         self.left = [kind.qty for kind in desk.kinds]
         self.sizes: Sizes = [[(v.w, v.h) for v in kind.variants] for kind in desk.kinds]
+        self.looked_at = 0
 
     def empty(self) -> bool:
         """Whether all are laid."""
@@ -52,6 +55,7 @@ class BestFit:
     def take(self, niche: int, wall_left: int, wall_right: int) -> Item | None:
         """The best fit of all kinds left."""
         best, kind, variant = -1, 0, 0
+        self.looked_at += len(self.order)
         for k in self.order:
             for v, (w, h) in enumerate(self.sizes[k]):
                 if w <= niche:
@@ -74,6 +78,7 @@ class FirstFit:
     def __init__(self, desk: Desk, order: Sequence[Item]) -> None:
         self.order = list(order)
         self.sizes: Sizes = [[(v.w, v.h) for v in kind.variants] for kind in desk.kinds]
+        self.looked_at = 0
         self.narrowest = [min(w for w, _ in sizes) for sizes in self.sizes]
 
     def empty(self) -> bool:
@@ -89,6 +94,7 @@ class FirstFit:
             if wanted >= 0 and sizes[wanted][0] > niche:
                 continue
             del self.order[index]
+            self.looked_at += index
             if wanted >= 0 or len(sizes) == 1:
                 return kind, max(wanted, 0)
             scores = [_score(w, h, niche, wall_left, wall_right) for w, h in sizes]
@@ -123,7 +129,7 @@ def fill_niches(desk: Desk, queue: Queue, target: int, limit: int, budget: Budge
         _settle(xs, ys, i, x, way.w, top)
         if top > target:
             overshoot += way.w * (top - max(low, target))
-    budget.spend(10 + 5 * len(spots))
+    budget.spend(10 + 4 * len(spots) + queue.looked_at // 6)
     return Layout(tuple(spots), overshoot) if queue.empty() and overshoot <= limit else None
 
 

@@ -21,7 +21,8 @@ from plumpline.layout.search import Best, Search, improve, lay_starts
 from plumpline.layout.straight import StraightSearch
 from plumpline.layout.strip import Placement, Plan, StraightPlan, Strip
 
-BEAMS = (1, 6, 60, 600, 6_000)
+BEAMS = (1, 4, 16, 60, 200, 700, 2_500, 9_000)
+BOLD_STEPS = (3,)
 CLIMBED = 3
 
 
@@ -136,15 +137,28 @@ class _Planner:
                 return
 
     def _beam(self, search: ActiveSearch, width: int) -> tuple[bool, int]:
-        """Look for ever shorter layouts with one beam: whether none shorter is left, and how many states it took."""
-        states = 0
-        while not self.search.over:
-            outcome = search.within(self.best.length - 1, width, self.budget)
-            states += outcome.states
-            if outcome.spots is None:
-                return outcome.complete, states
-            self.search.offer(search.desk, outcome.spots)
-        return False, states
+        """Look for ever shorter layouts with one beam: whether none shorter is left, and how many states it took.
+
+        Targets well below the best come first, since each success spares the steps in between.
+        """
+        before = search.states
+        for part in BOLD_STEPS:
+            while self._shorter(search, (self.best.length - 1 - self.best.at_least) // part, width) is None:
+                pass
+        outcome: bool | None = None
+        while outcome is None:
+            outcome = self._shorter(search, 0, width)
+        return outcome, search.states - before
+
+    def _shorter(self, search: ActiveSearch, step: int, width: int) -> bool | None:
+        """None if a layout shorter by more than ``step`` was found; else whether that was proven impossible."""
+        if self.search.over:
+            return False
+        outcome = search.within(self.best.length - 1 - step, width, self.budget)
+        if outcome.spots is None:
+            return outcome.complete
+        self.search.offer(search.desk, outcome.spots)
+        return None
 
     def _exhausted(self, states: int) -> None:
         length = self.best.length

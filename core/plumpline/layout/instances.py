@@ -1,0 +1,147 @@
+# Reads lay-plan instances written as plain JSON, lays them, and writes the answers: the engine on its own.
+"""The engine without the rest of Plumpline.
+
+Two ways of writing an instance are read. A *trade* instance has ``id``, ``usable_width``, ``panels``
+({``id``, ``w``, ``h``, ``qty``, ``rotation`` none/half/quarter, ``motif``, ``motif_dx``, ``motif_dy``}), ``repeat``
+({``h``, ``v``, ``drop``, ``ox``, ``oy``}: points at (ox + i·h, oy + j·v + drop where i is odd)) and ``gap``; further
+``flaws`` ({``x``, ``y``, ``w``, ``h``}), ``start`` (measured, choose, unknown), ``motifs`` ({``id``, ``ox``,
+``oy``}) with ``motif_id`` of a panel, ``group``, ``turn_group``, ``shape`` "rect" and ``straight``. A *strip-packing
+family* instance has ``name``, ``width`` and ``items`` of [w, h, copies], nothing turned. All measures are whole numbers
+of one unit. What is not known yet (``strips``, ``fit``, other shapes) is refused by its name.
+"""
+
+from __future__ import annotations
+
+import argparse
+import json
+import time
+from collections.abc import Callable, Mapping, Sequence
+from pathlib import Path
+from typing import Any
+
+from plumpline.layout.budget import Budget
+from plumpline.layout.solve import lay_plan, straight_plan
+from plumpline.layout.strip import CannotLay, Flaw, Motif, Panel, Plan, Repeat, StraightPlan, Strip
+
+TURNS_OF = {"none": (0,), "half": (0, 180), "quarter": (0, 90)}
+UNITS_PER_SECOND = 1_200_000
+PLAIN_MOTIF = "motif"
+
+
+def lay(
+    instance: Mapping[str, Any], seconds: float = 0.3, seed: int = 0, work: int | None = None
+) -> dict[str, Any]:
+    """Lay one instance: at most ``seconds`` of processor time, or exactly ``work`` counted units.
+
+    Returns ``id``, ``length``, ``at_least``, ``proven``, ``proof`` (``name``, ``data``), ``seconds``, ``work``,
+    ``layout`` ({``panel``, ``x``, ``y``, ``turn``}), ``phase`` and ``alike``; with ``straight`` also ``cuts``.
+    Raises ``ValueError`` for a field that is not understood and ``CannotLay`` where no layout exists.
+    """
+    strip = strip_of(instance)
+    began = time.process_time()
+    if work is None:
+        deadline = began + seconds
+        budget = Budget(int(seconds * UNITS_PER_SECOND), stop=lambda: time.process_time() >= deadline)
+    else:
+        budget = Budget(work)
+    planner: Callable[[Strip, Budget, int], Plan] = straight_plan if instance.get("straight") else lay_plan
+    plan = planner(strip, budget, seed)
+    answer: dict[str, Any] = {
+        "id": _name(instance),
+        "length": plan.length,
+        "at_least": plan.at_least,
+        "proven": plan.proven,
+        "proof": {"name": plan.proof_name, "data": plan.proof_data},
+        "seconds": round(time.process_time() - began, 4),
+        "work": plan.work,
+        "phase": plan.phase,
+        "alike": {group: list(place) for group, place in plan.alike.items()},
+        "layout": [{"panel": p.panel, "x": p.x, "y": p.y, "turn": p.turn} for p in plan.placements],
+    }
+    if isinstance(plan, StraightPlan):
+        answer["cuts"] = [{"number": c.number, "kind": c.kind, "x": c.x, "y": c.y, "length": c.length} for c in plan.cuts]
+    return answer
+
+
+def _name(instance: Mapping[str, Any]) -> str:
+    return str(instance["id"] if "id" in instance else instance["name"])
+
+
+def strip_of(instance: Mapping[str, Any]) -> Strip:
+    """The strip that an instance describes."""
+    for unknown in ("strips", "fit"):
+        if instance.get(unknown):
+            raise ValueError(f"{_name(instance)}: the field '{unknown}' is not supported yet")
+    if "items" in instance:
+        panels = tuple(Panel(str(i), w, h, copies) for i, (w, h, copies) in enumerate(instance["items"]))
+        return Strip(instance["width"], panels)
+    repeat, motifs = _repeat(instance)
+    return Strip(
+        instance["usable_width"],
+        tuple(_panel(_name(instance), panel) for panel in instance["panels"]),
+        repeat,
+        motifs,
+        "measured" if instance.get("start", "measured") == "measured" else "choose",
+        tuple(Flaw(f["x"], f["y"], f["w"], f["h"]) for f in instance.get("flaws", ())),
+        instance.get("gap", 0),
+    )
+
+
+def _panel(name: str, panel: Mapping[str, Any]) -> Panel:
+    if panel.get("shape", "rect") != "rect":
+        raise ValueError(f"{name}: the 'shape' of {panel['id']} is not supported yet; only 'rect' is")
+    motif = panel.get("motif_id") or (PLAIN_MOTIF if panel.get("motif") else None)
+    return Panel(
+        panel["id"], panel["w"], panel["h"], panel["qty"], TURNS_OF[panel.get("rotation", "none")], motif,
+        panel.get("motif_dx", 0), panel.get("motif_dy", 0), panel.get("group"), panel.get("turn_group"),
+    )
+
+
+def _repeat(instance: Mapping[str, Any]) -> tuple[Repeat | None, tuple[Motif, ...]]:
+    """The repeat, with columns that drop only where i is odd written as a lattice.
+
+    With a half drop (or none) i·drop and "drop where i is odd" name the same points; any other drop makes two motifs
+    in a repeat of twice the width.
+    """
+    given = instance.get("repeat") or {}
+    across, along, drop = given.get("h", 0), given.get("v", 0), given.get("drop", 0)
+    motifs = [Motif(PLAIN_MOTIF, given.get("ox", 0), given.get("oy", 0))]
+    motifs += [Motif(m["id"], m["ox"], m["oy"]) for m in instance.get("motifs", ())]
+    if not across and not along:
+        return None, ()
+    if not across or not along:
+        return Repeat(across, along), tuple(motifs)
+    if 2 * drop % along == 0:
+        return Repeat(across, along, drop), tuple(motifs)
+    dropped = [Motif(m.id, m.ox + across, m.oy + drop) for m in motifs]
+    return Repeat(2 * across, along), (*motifs, *dropped)
+
+
+def lay_all(instances: Sequence[Mapping[str, Any]], seconds: float, seed: int) -> list[dict[str, Any]]:
+    """Lay every instance; one that cannot be laid is answered by its ``problem``."""
+    answers = []
+    for instance in instances:
+        try:
+            answers.append(lay(instance, seconds, seed))
+        except CannotLay as problem:
+            text = {"panel": problem.panel, "code": problem.code, "text": str(problem)}
+            answers.append({"id": _name(instance), "problem": text})
+    return answers
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """The command ``python -m plumpline.layout INSTANCES.json --seconds 0.3 --out RESULTS.json``."""
+    parser = argparse.ArgumentParser(prog="plumpline.layout", description="Lay panels on a strip of cloth.")
+    parser.add_argument("instances", type=Path, help="a JSON file with one instance or a list under 'instances'")
+    parser.add_argument("--seconds", type=float, default=0.3, help="processor seconds for each instance")
+    parser.add_argument("--seed", type=int, default=0, help="start of the chance used in the search")
+    parser.add_argument("--out", type=Path, help="where to write the answers; else standard output")
+    given = parser.parse_args(arguments)
+    document = json.loads(given.instances.read_text(encoding="utf-8"))
+    answers = lay_all(document.get("instances", [document]), given.seconds, given.seed)
+    text = json.dumps({"results": answers}, indent=1, ensure_ascii=False)
+    if given.out is None:
+        print(text)
+    else:
+        given.out.write_text(text + "\n", encoding="utf-8")
+    return 0
