@@ -258,15 +258,19 @@ def _reason(planned: ClothPlan, job: Job) -> str:
         beside = counted(across, "panel fits", "panels fit")
         apart = f", {write_length(pitch, units)} from one to the next," if pitch > plan.placements[0].h else ""
         return f"At most {beside} side by side, so {counted(len(rows), 'row', 'rows')}{apart} are the least: {least}."
-    return _REASONS.get(plan.proof_name, "Every other way was tried.").format(least=least)
+    return REASONS[plan.proof_name].format(least=least)
 
 
-_REASONS = {
+# One sentence for each kind of proof the engine gives; `layout.bounds` says what each of them is.
+REASONS = {
     "area": "The panels' own area fills {least} of the width.",
     "tallest": "The longest panel alone takes {least}.",
     "rows": "However the panels are set side by side, the rows together take at least {least}.",
     "spaced-rows": "So few fit side by side that the rows together take at least {least}.",
     "residue-rows": "So few fit side by side on the pattern that its repeats take at least {least}.",
     "stacks": "However the panels are stacked, they fill the width only from {least} on.",
-    "wide-panels": "The panels wider than half the cloth cannot lie side by side: they take {least}.",
+    "wider-than-half": "The panels wider than half the cloth cannot lie side by side: they take {least}.",
+    "possible-lengths": "However the panels are piled from the cut end, no pile of them ends short of {least}.",
+    "each-way": "Each way of turning and beginning was looked at by itself: none takes less than {least}.",
+    "exhaustive": "Every layout shorter than {least} was tried: none holds all the panels.",
 }

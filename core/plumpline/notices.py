@@ -9,8 +9,10 @@ from plumpline import remedies
 from plumpline.cushions.knife_edge import KnifeEdge
 from plumpline.figures import length_to_ask
 from plumpline.job import HABITS, Job, name_of
+from plumpline.layout.strip import Repeat
 from plumpline.layplan import ClothPlan
 from plumpline.lengths import NM_PER_INCH, write_length
+from plumpline.pieces import Piece
 from plumpline.prepared import Prepared
 from plumpline.problems import Problem
 
@@ -64,6 +66,7 @@ def most_apart(fill: str | None) -> int:
 
 def cloth_notices(planned: ClothPlan, job: Job) -> Iterator[Notice]:
     """What is worth saying about one cloth without planning anything else."""
+    yield from _larger_than_repeat(planned)
     area = 0
     for piece in planned.pieces:
         area += piece.width * piece.length * piece.count
@@ -72,6 +75,19 @@ def cloth_notices(planned: ClothPlan, job: Job) -> Iterator[Notice]:
         laid, bare = (write_length(nm, job.units) for nm in (planned.plan.length, floor))
         text = f"The panels alone would fill {bare}, yet {laid} are laid: check the measures and the repeat."
         yield notice("warn", "far-above-the-floor", planned.cloth.at, text)
+
+
+def _larger_than_repeat(planned: ClothPlan) -> Iterator[Notice]:
+    repeat = planned.laid.repeat
+    for piece in planned.pieces:
+        if piece.face.pattern == "centred" and repeat and _shows_more(piece, repeat):
+            text = f"The {piece.part} is larger than the repeat, so the motif shows more than once: "
+            text += "make sure the point you named is the one to have in the middle."
+            yield notice("info", "larger-than-the-repeat", f"{piece.at}/cover/{piece.part}/motif", text)
+
+
+def _shows_more(piece: Piece, repeat: Repeat) -> bool:
+    return 0 < repeat.across < piece.width or 0 < repeat.along < piece.length
 
 
 def margin_notices(planned: ClothPlan, job: Job, document: dict[str, Any] | None, work: int) -> Iterator[Notice]:

@@ -37,6 +37,7 @@ CODES: dict[str, str] = {
     "corner-too-large": "The corner taper does not fit on the panel.",
     "too-wide": "A panel is wider than the usable cloth.",
     "too-wide-unless-turned": "A panel fits the cloth only when it is turned.",
+    "larger-than-the-repeat": "A panel shows more than one repeat: which point is to be centred?",
     "motif-cannot-be-centred": "No motif lies where this panel could have it at its centre.",
     "rules-contradict": "Two things asked for cannot both be true.",
     "wash-not-said": "The cloth shrinks, but it is not said when it is washed.",

@@ -178,3 +178,22 @@ def test_a_change_that_leaves_no_plan_is_no_way_out():
 def test_a_cloth_all_selvedge_is_no_way_out_either():
     document = job(covers(1, "3/8 in", "3 in", seam="1/4 in"), cloth("1 in"))
     assert notices(document)["no-selvedge-margin"]["text"].endswith("Measure the width first.")
+
+
+@pytest.mark.parametrize(("repeat", "asked"), [("17 in", True), ("18 in", False), ("0 in", False)])
+def test_a_panel_larger_than_the_repeat_asks_which_point_is_meant(repeat, asked):
+    entry = cloth(
+        "54 in",
+        repeat={"across": repeat, "along": "27 in"},
+        motifs=[{"id": "m1", "across": "9 in", "along": "0 in"}],
+        start="choose",
+    )
+    said = notices(job(covers(1, "17 in", "17 in", pattern="centred", motif="m1"), entry))
+    assert ("larger-than-the-repeat" in said) is asked
+
+
+def test_every_kind_of_proof_has_its_words():
+    from plumpline.answer import REASONS
+
+    proofs = {"tallest", "area", "rows", "wider-than-half", "stacks", "spaced-rows", "residue-rows"}
+    assert set(REASONS) == proofs | {"possible-lengths", "each-way", "exhaustive"}
