@@ -8,7 +8,7 @@ from typing import Any
 
 from plumpline.lengths import LengthError, read_length_full, write_length
 from plumpline.money import MoneyError, read_money
-from plumpline.planning import plan
+from plumpline.planning import covers, plan
 from plumpline.prepared import Prepared, prepare
 from plumpline.problems import JobError
 from plumpline.spoken import speak_length
@@ -18,6 +18,8 @@ Json = dict[str, Any]
 
 def ask(request: str) -> str:
     """The reply to a request: {"ok": …} or {"problems": [{"at", "code", "text"}]}.
+
+    A job that cannot be planned yet still has the `cushions` of its answer beside the problems.
 
     Requests: {"do": "plan", "job", "effort"}, {"do": "check", "job"}, {"do": "read", "text", "unit"},
     {"do": "read-money", "text", "currency"}.
@@ -42,7 +44,7 @@ def _plan(wanted: Json) -> Json:
     try:
         return {"ok": plan(wanted["job"], wanted.get("effort", "full"))}
     except JobError as error:
-        return {"problems": error.problems}
+        return {"problems": error.problems, "cushions": covers(wanted["job"])}
 
 
 def _check(wanted: Json) -> Json:

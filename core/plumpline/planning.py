@@ -45,6 +45,12 @@ def plan(job: dict[str, Any], effort: Effort = "full") -> dict[str, Any]:
     return _answer(prepared, planned, said)
 
 
+def covers(job: dict[str, Any]) -> list[dict[str, Any]]:
+    """The `cushions` of an answer by themselves: what is known of the covers before any cloth can be planned."""
+    prepared = prepare(job)
+    return [cover_answer(cover, prepared.job) for cover in prepared.covers] if isinstance(prepared, Prepared) else []
+
+
 def _ready(prepared: Prepared) -> list[Cloth]:
     return [cloth for cloth in prepared.job.cloths if prepared.is_ready(cloth)]
 

@@ -24,6 +24,16 @@ def test_a_job_with_problems_gets_them():
     assert {"at": "/units", "code": "missing-field"}.items() <= reply["problems"][3].items()
 
 
+def test_covers_are_worked_out_before_there_is_any_cloth():
+    job = example("harbour-room")
+    whole = plan(job)["cushions"]
+    del job["cloths"][0]["width"]
+    reply = asked(do="plan", job=job)
+    assert [problem["code"] for problem in reply["problems"]] == ["missing-width"]
+    assert reply["cushions"] == whole
+    assert asked(do="plan", job={})["cushions"] == []
+
+
 def test_a_job_file_is_checked_whole_before_it_is_taken_in():
     assert asked(do="check", job=example("size-wanted")) == {"ok": {"version": 1}}
     assert asked(do="check", job={"version": 7})["problems"]
