@@ -11,20 +11,22 @@ import { addEntry, freeId, removeEntry } from '../setting.js';
 import { open } from '../visit.js';
 
 const KINDS = {
-  motifs: { title: 'cloth.motifs', hint: 'cloth.motifsHint', add: 'cloth.addMotif', remove: 'cloth.removeMotif',
+  motifs: { one: 'cloth.motif', title: 'cloth.motifs', hint: 'cloth.motifsHint', add: 'cloth.addMotif', remove: 'cloth.removeMotif',
     fields: ['name', 'across', 'along'], first: 'across', fresh: (list) => ({ id: freeId('m', list) }) },
-  flaws: { title: 'cloth.flaws', hint: 'cloth.flawsHint', add: 'cloth.addFlaw', remove: 'cloth.removeFlaw',
+  flaws: { one: 'cloth.flaw', title: 'cloth.flaws', hint: 'cloth.flawsHint', add: 'cloth.addFlaw', remove: 'cloth.removeFlaw',
     fields: ['across', 'along', 'width', 'length'], first: 'across', fresh: () => ({}) },
 };
 
-function Entry({ path, kind }) {
+function Entry({ path, number, kind }) {
   const name = nameOf(job.value, path);
-  return html`<${Rows}>
-    <h3 class="entry-name">${name}</h3>
-    ${kind.fields.map((field) => html`<${Field} key=${field} at=${`${path}/${field}`} />`)}
-    <button type="button" class="button-plain" onClick=${() => removeEntry(path)}>
-      <${Icon} name="bin" size=${20} />${say(kind.remove, { motif: name, flaw: name })}</button>
-  <//>`;
+  return html`<div role="group" aria-label=${say(kind.one, { number })} class="stack">
+    <${Rows}>
+      <h3 class="entry-name">${name}</h3>
+      ${kind.fields.map((field) => html`<${Field} key=${field} at=${`${path}/${field}`} />`)}
+      <button type="button" class="button-plain" onClick=${() => removeEntry(path)}>
+        <${Icon} name="bin" size=${20} />${say(kind.remove, { motif: name, flaw: name })}</button>
+    <//>
+  </div>`;
 }
 
 export function Entries({ list }) {
@@ -38,7 +40,8 @@ export function Entries({ list }) {
   return html`<section class="stack">
     <h2 class="section-title">${say(kind.title)}</h2>
     <p class="note">${say(kind.hint)}</p>
-    ${entries.map((entry, at) => html`<${Entry} key=${entry.id ?? at} path=${`${list}/${entry.id ?? at}`} kind=${kind} />`)}
+    ${entries.map((entry, at) => html`<${Entry} key=${entry.id ?? at} path=${`${list}/${entry.id ?? at}`}
+      number=${at + 1} kind=${kind} />`)}
     <button type="button" class="button" onClick=${add}><${Icon} name="plus" />${say(kind.add)}</button>
   </section>`;
 }

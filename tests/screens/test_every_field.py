@@ -1,0 +1,58 @@
+"""Every field of the format can be entered and seen by touch: each example job, entered and saved, is itself again."""
+
+import json
+from pathlib import Path
+from typing import Any
+
+import pytest
+from maker import FieldMaker
+from names import fields
+from playwright.sync_api import Page
+from plumpline.fields import JOB, Field
+
+EXAMPLES = sorted((Path(__file__).resolve().parents[2] / "core/plumpline/schema/examples").glob("job-*.json"))
+# What is kept but not looked at yet, what a document always says, and what only names an entry.
+NOT_ENTERED = {"kept", "constant"}
+LISTS = {"cushions", "cloths", "motifs", "flaws"}
+
+
+@pytest.mark.parametrize("example", EXAMPLES, ids=lambda path: path.stem)
+def test_an_example_entered_by_touch_is_saved_as_the_same_document(phone: Page, example: Path) -> None:
+    job: dict[str, Any] = json.loads(example.read_text("utf-8"))
+    phone.emulate_media(reduced_motion="reduce")
+    maker = FieldMaker(phone)
+    maker.enter(job)
+    maker.go_home()
+    saved = maker.save_as_file(job["name"])
+    assert saved.pop("id") != job.pop("id")
+    assert saved == job
+
+
+def patterns(entries: tuple[Field, ...], at: str = "") -> list[str]:
+    """Every field of the format that holds a value of its own, as the screens name its place."""
+    found = []
+    for entry in entries:
+        path = f"{at}/{entry.name}"
+        if entry.fields:
+            found += patterns(entry.fields, f"{path}/*" if entry.name in LISTS else path)
+        elif entry.kind not in NOT_ENTERED and entry.name != "id":
+            found.append(path)
+    return found
+
+
+def test_the_screens_offer_every_field_of_the_format_and_no_other() -> None:
+    assert sorted(entry.pattern for entry in fields()) == sorted(patterns(JOB))
+
+
+def test_every_choice_of_the_format_has_its_words() -> None:
+    def choices(entries: tuple[Field, ...], at: str = "") -> dict[str, set[str]]:
+        found: dict[str, set[str]] = {}
+        for entry in entries:
+            path = f"{at}/{entry.name}"
+            found |= choices(entry.fields, f"{path}/*" if entry.name in LISTS else path)
+            if entry.kind == "choice":
+                found[path] = set(entry.choices)
+        return found
+
+    offered = {entry.pattern: set(entry.options) for entry in fields() if entry.kind == "choice"}
+    assert offered == choices(JOB)
