@@ -6,6 +6,7 @@ from typing import Any
 
 from plumpline.cloth import to_buy
 from plumpline.cushions.knife_edge import KnifeEdge
+from plumpline.cutting import in_cutting_order, steps
 from plumpline.figures import counted, figure, in_other_system, length_to_ask
 from plumpline.job import NM_PER_CM, Job
 from plumpline.layout.strip import Cut, Plan
@@ -170,6 +171,8 @@ def _letters(number: int) -> str:
 def _straight(planned: ClothPlan, job: Job) -> Json:
     plan, units = planned.straight, job.units
     buy = to_buy(planned.cloth, planned.needed_for(plan))
+    usable = planned.laid.usable
+    cuts = in_cutting_order(plan.cuts, usable)
     return {
         "laid": figure(plan.length, units),
         "needed": figure(planned.needed_for(plan), units),
@@ -183,7 +186,8 @@ def _straight(planned: ClothPlan, job: Job) -> Json:
         "layout": _layout(planned, plan, job),
         "offcuts": _offcuts(planned, plan, buy, units),
         "motif_points": motif_points(planned, plan),
-        "cuts": [_cut(planned, cut, units) for cut in plan.cuts],
+        "cuts": [_cut(planned, cut, units) for cut in cuts],
+        "steps": [{"title": step.title, "text": step.text} for step in steps(cuts, usable, units)],
         "full_width_cuts": plan.full_width_cuts,
     }
 
@@ -199,6 +203,7 @@ def _cut(planned: ClothPlan, cut: Cut, units: str) -> Json:
     return {
         "number": cut.number,
         "kind": cut.kind,
+        "full_width": cut.kind == "across" and cut.length == planned.laid.usable,
         "text": text,
         "x": cut.x,
         "y": cut.y,

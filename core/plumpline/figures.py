@@ -47,6 +47,11 @@ def in_other_system(nm: int, step: int, units: str) -> str:
     return write_length_up(nm, "m")
 
 
+def listed(texts: list[str]) -> str:
+    """Several texts as one: "18", "18 and 36", "18, 36 and 54"."""
+    return " and ".join([", ".join(texts[:-1]), texts[-1]]) if len(texts) > 1 else texts[0]
+
+
 def counted(number: int, one: str, many: str) -> str:
     """A number with its word: "1 panel", "12 panels"."""
     return f"{number} {one if number == 1 else many}"

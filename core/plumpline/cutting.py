@@ -1,0 +1,101 @@
+"""The straight plan as it is cut: all full-width cuts first, then each row by itself, equal rows told once."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+from plumpline.figures import bare, listed
+from plumpline.layout.strip import Cut
+from plumpline.lengths import write_length
+
+
+@dataclass(frozen=True)
+class Step:
+    """One step at the table: what it is about, and where to cut, in words."""
+
+    title: str
+    text: str
+
+
+Shape = tuple[tuple[str, int, int, int], ...]
+
+
+def in_cutting_order(cuts: tuple[Cut, ...], usable: int) -> list[Cut]:
+    """The cuts numbered anew: those over the full width from the cut end on, then the others row by row.
+
+    Cutting all rows off first is how it is done at the table: a row is then small enough to turn and to fold.
+    """
+    full = sorted((cut for cut in cuts if _is_full(cut, usable)), key=lambda cut: cut.y)
+    rest = [cut for cut in cuts if not _is_full(cut, usable)]
+    return [replace(cut, number=number) for number, cut in enumerate(full + rest, start=1)]
+
+
+def _is_full(cut: Cut, usable: int) -> bool:
+    return cut.kind == "across" and cut.length == usable
+
+
+def steps(cuts: list[Cut], usable: int, units: str) -> list[Step]:
+    """The cuts as steps: the full-width ones together, then the rows, those cut alike told once."""
+    full = [cut for cut in cuts if _is_full(cut, usable)]
+    title = _numbered("Cut", [cut.number for cut in full])
+    places = _places([cut.y for cut in full], units)
+    first = Step(title, f"Square the end, then across the full width at {places}.")
+    return [first, *_row_steps(cuts, full, units)]
+
+
+def _row_steps(cuts: list[Cut], full: list[Cut], units: str) -> list[Step]:
+    alike: dict[Shape, list[int]] = {}
+    floor = 0
+    for number, end in enumerate(full, start=1):
+        shape = _shape(cuts, floor, end.y)
+        if shape:
+            alike.setdefault(shape, []).append(number)
+        floor = end.y
+    if len(alike) == 1 and len(full) > 1 and len(next(iter(alike.values()))) == len(full):
+        return [Step("Each row", _row_text(next(iter(alike)), units))]
+    return [Step(_numbered("Row", numbers), _row_text(shape, units)) for shape, numbers in alike.items()]
+
+
+def _shape(cuts: list[Cut], floor: int, end: int) -> Shape:
+    """The cuts within one row, counted from its own lower edge: (kind, x, y, length)."""
+    inside = [cut for cut in cuts if floor <= cut.y < end and not (cut.kind == "across" and cut.y == floor)]
+    return tuple((cut.kind, cut.x, cut.y - floor, cut.length) for cut in inside)
+
+
+def _numbered(word: str, numbers: list[int]) -> str:
+    """ "Row 2", "Rows 1 and 3", "Rows 1 to 6"."""
+    if len(numbers) == 1:
+        return f"{word} {numbers[0]}"
+    if len(numbers) > 2 and numbers[-1] - numbers[0] == len(numbers) - 1:
+        return f"{word}s {numbers[0]} to {numbers[-1]}"
+    return f"{word}s {listed([str(number) for number in numbers])}"
+
+
+def _places(places: list[int], units: str) -> str:
+    """Several places with the unit once: "18, 36 and 54 in"."""
+    return listed([bare(place, units) for place in places[:-1]] + [write_length(places[-1], units)])
+
+
+def _span(start: int, end: int, units: str) -> str:
+    return f"{bare(start, units)} to {write_length(end, units)}"
+
+
+def _row_text(shape: Shape, units: str) -> str:
+    """One row: along from edge to edge of it, then the strips across, then what is left along."""
+    whole = max((length for kind, _, y, length in shape if kind == "along" and not y), default=0)
+    along = [x for kind, x, y, length in shape if kind == "along" and (y, length) == (0, whole)]
+    strips: dict[tuple[int, int], list[int]] = {}
+    left: dict[tuple[int, int], list[int]] = {}
+    for kind, x, y, length in shape:
+        if kind == "across":
+            strips.setdefault((x, x + length), []).append(y)
+        elif (y, length) != (0, whole):
+            left.setdefault((y, y + length), []).append(x)
+    parts = [f"along at {_places(along, units)}"] if along else []
+    for (start, end), ys in strips.items():
+        parts.append(f"the strip from {_span(start, end, units)} across at {_places(ys, units)}")
+    for (low, high), xs in left.items():
+        parts.append(f"between {_places([low, high], units)} along at {_places(xs, units)}")
+    note = " Heights count from the row's lower edge." if strips else ""
+    text = "; then ".join(parts)
+    return f"{text[0].upper()}{text[1:]}.{note}"
