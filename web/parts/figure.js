@@ -16,6 +16,11 @@ export function measureParts(text) {
   return { about: match[1] ? '≈ ' : '', whole: match[2], fraction: match[4] ?? '', unit: (match[5] ?? '').trim() };
 }
 
+/** About how many ems a measure is wide, so that a long one can be set smaller. */
+function breadth({ about, whole, fraction, unit }) {
+  return 0.5 * about.length + 0.66 * whole.length + (fraction ? 0.45 + 0.17 * fraction.length : 0) + 0.15 + 0.3 * unit.length;
+}
+
 export function Figure({ text, size = 'm', spoken, placeholder, muted }) {
   const classes = `figure figure-${size}${muted ? ' figure-muted' : ''}`;
   if (!text) {
@@ -29,10 +34,11 @@ export function Figure({ text, size = 'm', spoken, placeholder, muted }) {
         ${parts.fraction && html`<span class="fraction">${parts.fraction}</span>`}
         ${parts.unit && html` <span class="figure-unit">${parts.unit}</span>`}`
     : text;
-  return html`<span class=${classes} role="img" aria-label=${spoken ?? text}>${shown}</span>`;
+  const style = { '--ems': parts ? breadth(parts).toFixed(2) : (0.6 * text.length).toFixed(2) };
+  return html`<span class=${classes} style=${style} role="img" aria-label=${spoken ?? text}>${shown}</span>`;
 }
 
 export function Fractions({ text }) {
   return String(text).split(FRACTION).map((piece, place) =>
-    place % 2 ? html`<span class="fraction">${piece}</span>` : piece);
+    place % 2 ? html`<span class="fraction">${piece}</span>` : piece || null);
 }

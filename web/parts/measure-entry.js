@@ -18,7 +18,7 @@
 // Hardware keys: digits, space, '-', '/', '.', ',' and Backspace; arrows, Page and Home/End move the tape.
 import { html, useEffect, useRef, useSignal } from './html.js';
 import { Figure, Fractions } from './figure.js';
-import { DigitKeys, Key } from './key.js';
+import { DigitKeys, Face, Key } from './key.js';
 import { findReading, scaleOf, tapeEnd } from './readings.js';
 import { Tape } from './tape.js';
 import {
@@ -97,17 +97,17 @@ function messageFor(typed, readings, scale, most) {
 function FractionKeys({ part, onFraction, onSixteenth }) {
   return html`${EIGHTHS.map((sixteenths, place) => html`<${Key} key=${sixteenths} tone="soft"
       name=${say(`eighth${place + 1}`)} pressed=${part - (part % 2) === sixteenths}
-      onPress=${() => onFraction(sixteenths)}><${Fractions} text=${EIGHTH_TEXTS[place]} /><//>`)}
+      onPress=${() => onFraction(sixteenths)}><${Face} text=${EIGHTH_TEXTS[place]} kind="face-fraction" /><//>`)}
     <${Key} tone="soft" name=${say('sixteenth')} pressed=${part % 2 === 1} onPress=${onSixteenth}>
-      <span class="key-sign">+</span><${Fractions} text="1/16" /><//>`;
+      <${Face} text="+" kind="face-sign" /><${Face} text="1/16" kind="face-fraction" /><//>`;
 }
 
 function DecimalKeys({ half, onPoint, onHalf, onMillimetre }) {
-  const unit = html`<span class="key-unit">${say('millimetreUnit')}</span>`;
-  return html`<${Key} tone="soft" wide name=${say('point')} onPress=${onPoint}>.<//>
-    <${Key} tone="soft" wide name=${say('halfCentimetre')} pressed=${half} onPress=${onHalf}>.5<//>
-    <${Key} tone="soft" wide name=${say('millimetreMore')} onPress=${() => onMillimetre(1)}>+1 ${unit}<//>
-    <${Key} tone="soft" wide name=${say('millimetreLess')} onPress=${() => onMillimetre(-1)}>−1 ${unit}<//>`;
+  const unit = html`<${Face} text=${say('millimetreUnit')} kind="face-unit" />`;
+  return html`<${Key} tone="soft" wide name=${say('point')} onPress=${onPoint}><${Face} text="." /><//>
+    <${Key} tone="soft" wide name=${say('halfCentimetre')} pressed=${half} onPress=${onHalf}><${Face} text=".5" /><//>
+    <${Key} tone="soft" wide name=${say('millimetreMore')} onPress=${() => onMillimetre(1)}><${Face} text="+1" />${unit}<//>
+    <${Key} tone="soft" wide name=${say('millimetreLess')} onPress=${() => onMillimetre(-1)}><${Face} text="−1" />${unit}<//>`;
 }
 
 function UnitKey({ unit, onUnit }) {
@@ -115,7 +115,7 @@ function UnitKey({ unit, onUnit }) {
   const other = now === 'in' ? 'cm' : 'in';
   const name = say('unitKey', { unit: say(UNIT_NAMES[now]), other: say(UNIT_NAMES[other]) });
   return html`<${Key} name=${name} onPress=${() => onUnit(other)}>
-    <span class="key-now">${now}</span><span class="key-other">${other}</span><//>`;
+    <${Face} text=${now} kind="face-now" /><${Face} text=${other} kind="face-other" /><//>`;
 }
 
 function OneReading({ label, shown, known, hint }) {
@@ -226,7 +226,7 @@ export function MeasureEntry(props) {
       : html`<${OneReading} label=${label} shown=${shown} known=${known} hint=${say('slideOrType')} />`}
     <p class="measure-told${problem || known.problem ? ' measure-problem' : ''}" role="status">
       <${Fractions} text=${pending ? '' : told} /></p>
-    <p class="visually-hidden" aria-live="polite">${said.value}</p>
+    <p class="visually-hidden" aria-live="polite">${said.value || null}</p>
     <div class="measure-tape"><${Tape} label=${label} value=${text} unit=${unit} readings=${readings} onChange=${onTape}
       restAt=${restAt} place=${known.place} /></div>
     <div class="keys">

@@ -7,7 +7,7 @@
 //   ask       the core's door; reads an amount pasted from elsewhere ("1.234,56"), asking rather than guessing
 import { html, useEffect, useRef, useSignal } from './html.js';
 import { Icon } from './icon.js';
-import { DigitKeys, Key } from './key.js';
+import { DigitKeys, Face, Key } from './key.js';
 import { say } from './words.js';
 
 const MOST_DIGITS = 9;
@@ -64,6 +64,6 @@ export function MoneyPad({ label, value, currency, onInput, decimals = 2, per, a
       <output class="pad-value${shown ? '' : ' pad-empty'}">${shown || '–'} <span class="pad-unit">${currency}${per && ` ${per}`}</span></output></div>
     <div role="status">${told && html`<p class="field-problem"><${Icon} name="warn" size=${20} /><span>${told}</span></p>`}</div>
     <div class="keys keys-three"><${DigitKeys} label=${label} onDigit=${onDigit} onBackspace=${onBackspace}
-      last=${decimals > 0 && html`<${Key} tone="soft" name=${say('point')} onPress=${onPoint}>.<//>`} /></div>
+      last=${decimals > 0 && html`<${Key} tone="soft" name=${say('point')} onPress=${onPoint}><${Face} text="." /><//>`} /></div>
   </div>`;
 }

@@ -21,7 +21,8 @@ export function fitView(content, frame, margins) {
 
 /** The view kept inside the fitted one: never further away, never off the cloth. */
 function kept(view, fitted) {
-  const width = Math.min(Math.max(view.width, fitted.width / CLOSEST), fitted.width);
+  if (isFitted(view, fitted)) return fitted;
+  const width = Math.max(view.width, fitted.width / CLOSEST);
   const height = (width / fitted.width) * fitted.height;
   return {
     x: Math.min(Math.max(view.x, fitted.x), fitted.x + fitted.width - width),
