@@ -2,7 +2,8 @@
 """Branch and bound over active layouts, level by level, one panel more on each.
 
 Every panel may lie in finitely many columns, and in each column on the rows of its residue. Panels are laid with
-bottoms that never go down, level ones from left to right, each at the lowest row above what lies there already. Some shortest layout is
+bottoms that never go down, level ones from left to right, each at the lowest row above what lies there already. Some
+shortest layout is
 of that form: push every panel down as long as any can go. As in the active schedules of Giffler and Thompson,
 *Operations Research* 8 (1960) 487-503, a move is only worth making if its bottom is below the least top of all moves,
 since otherwise a panel would have fitted completely underneath all that is still to come.

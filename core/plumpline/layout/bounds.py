@@ -17,7 +17,7 @@ A line across the cloth crosses such a set, so integrating along the roll, L is 
 least weight × length of their ways. ``columns`` 1: side by side in the columns of the repeat; 0: by width alone.
 (The bar relaxation; Scheithauer, *EJOR* 112 (1999); its dual-feasible functions: Fekete and Schepers 2004.)
 
-``wider-than-half``: ``{"panels"}``. No two of them fit side by side, so all their lengths add up.
+``wider-than-half``: the same with weight 1 for panels wider than half the cloth: their lengths add up.
 
 ``stacks``: ``{"below", "weights"}``. The same along the roll: weights such that no set that fits one behind the other
 within ``below`` (exclusive) weighs more than 1, while weight × width adds up to more than W. So L ≥ ``below``.
@@ -29,13 +29,13 @@ L ≥ rows · d. This is what proves 12 panels, 5 across, to need 3 rows.
 ``residue-rows``: ``{"anchor", "distance", "first", "rows", "weights", "columns"}``. Lines at distance d = k·v for a
 repeat v, at ``first`` modulo v. A way whose rows hang on the same anchor and start at residue r, δ = (first - r) mod v,
 covers at least as many as it would starting δ + (k-1)·v before a line; others ⌊h/d⌋. If ``rows`` lines are covered
-then L ≥ lead + (rows - 1)·d + tail. Lead: ``first`` where the start is measured; else the least δ of a way that has
-weight (0 for one that does not hang on the anchor). Tail: the least ((h - δ - 1) mod v) + 1 of a way that has weight
-(1 for one that does not hang on the anchor).
+then L ≥ lead + (rows - 1)·d + tail. Lead: ``first`` + (k-1)·v where the start is measured; else the least δ of a way
+that has weight (0 for one that does not hang on the anchor). Tail: the least ((h - δ - 1) mod v) + 1 of a way that
+has weight (1 for one that does not hang on the anchor).
 
-``possible-lengths``: ``{"least": {"at_least", "name", "data"}}``. Push every panel down as far as it goes: the last
-one then lies on a row of its motif, or on others piled up from the cut end, a flaw or a motif row. No such pile ends
-from the least length proven otherwise up to this bound (exclusive), so no plan does.
+``possible-lengths``: ``{"length", "least": {"at_least", "name", "data"}}``. Push every panel down as far as it goes
+and the last lies on a row of its motif, or on others piled up from the cut end, a flaw or a motif row. No such pile
+ends from the ``least`` length proven otherwise up to ``length`` (exclusive), so no plan does.
 
 ``each-way``: ``{"cases": [{"turns", "left", "at_least", "name", "data"}, …]}``. A bound for each way in which the turn
 groups can be turned and, where all panels are alike, for each panel that can lie leftmost; every plan is one of them.
@@ -46,7 +46,7 @@ groups can be turned and, where all panels are alike, for each panel that can li
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import product
 
@@ -166,8 +166,8 @@ def ways_of(strip: Strip, case: Case) -> Ways:
     """The ways of a case, equal kinds joined."""
     joined: dict[tuple[Way, ...], list[int]] = {}
     for index in range(len(strip.panels)):
-        ways = dict.fromkeys(w for v in _variants(strip, case, index) for w in _split(v))
-        joined.setdefault(tuple(ways), []).append(index)
+        ways = _joined(way for variant in _variants(strip, case, index) for way in _split(variant))
+        joined.setdefault(ways, []).append(index)
     numbered: list[Way] = []
     kinds, panels = [], []
     for ways_of_kind, members in joined.items():
@@ -187,7 +187,7 @@ def _variants(strip: Strip, case: Case, index: int) -> Iterator[Variant]:
     if panel.group is not None and case.left is not None:
         left, turn = case.left
         places = ((panel.group, (strip.panels[left].extents(turn)[0] // 2, 0)),)
-    elif panel.group is not None and repeat is not None and repeat.along and not repeat.drop:
+    elif panel.group is not None and repeat is not None and repeat.along > 1 and not repeat.drop:
         along = type(repeat)(0, repeat.along)
         one = Strip(strip.width, (panel,), along, gap=strip.gap)
         places = ((panel.group, (0, 0)),)
@@ -203,11 +203,20 @@ def _split(variant: Variant) -> Iterator[Way]:
         return
     residues = sorted({r for _, r in v.columns})
     if v.step == 1 or len(residues) > MOST_RESIDUES:
-        yield Way(v.w, v.h, tuple(x for x, _ in v.columns), tuple(residues), v.step, v.anchor)
+        yield Way(v.w, v.h, tuple(x for x, _ in v.columns), tuple(residues) if v.step > 1 else (), v.step, v.anchor)
         return
     for residue in residues:
         columns = tuple(x for x, r in v.columns if r == residue)
         yield Way(v.w, v.h, columns, (residue,), v.step, v.anchor)
+
+
+def _joined(ways: Iterator[Way]) -> tuple[Way, ...]:
+    """Ways that differ in their columns alone as one way with the columns of all."""
+    found: dict[Way, dict[int, None]] = {}
+    for way in ways:
+        alone = way if way.columns is None else replace(way, columns=())
+        found.setdefault(alone, {}).update(dict.fromkeys(way.columns or ()))
+    return tuple(w if w.columns is None else replace(w, columns=tuple(sorted(c))) for w, c in found.items())
 
 
 # -- the bounds of one case ---------------------------------------------------------------------------------------
@@ -261,13 +270,15 @@ class CaseBounds:
 
     def wider_than_half(self) -> Bound:
         """The lengths of all panels wider than half the cloth."""
+        half = self.ways.room // 2
+        weights = [Fraction(0)] * len(self.ways.ways)
         total = 0
-        panels: list[str] = []
-        for (copies, of), ids in zip(self.ways.kinds, self.ways.panels, strict=True):
-            if all(2 * self.ways.ways[w].w > self.ways.room for w in of):
+        for copies, of in self.ways.kinds:
+            if all(self.ways.ways[w].w > half for w in of):
                 total += copies * min(self.ways.ways[w].h for w in of)
-                panels += ids
-        return Bound(total - self.gap, "wider-than-half", {"panels": [*panels]})
+                for w in of:
+                    weights[w] = Fraction(1)
+        return Bound(total - self.gap, "wider-than-half", {"columns": 0, "weights": self._listed(weights)})
 
     def by_rows(self) -> Bound | None:
         """The rows bound; None where there are too many sets."""
@@ -377,7 +388,7 @@ class CaseBounds:
         if least == bound.at_least:
             return bound
         proof: dict[str, Json] = {"at_least": bound.at_least, "name": bound.name, "data": bound.data}
-        return Bound(least, "possible-lengths", {"least": proof})
+        return Bound(least, "possible-lengths", {"length": least, "least": proof})
 
     def _pile_ends(self, most: int) -> list[int] | None:
         """Where piles of panels can end below ``most``; None where rows are not known or there are too many."""

@@ -132,7 +132,7 @@ def _phases(strip: Strip) -> tuple[int, ...]:
     residues = [r for p in bound for r in _motif_residues(strip, p)]
     phases = dict.fromkeys(-r % along for r in residues)
     if len(bound) < len(strip.panels):
-        for rest in _rests([p for p in strip.panels if p.motif is None], along=True):
+        for rest in _rests(strip, [p for p in strip.panels if p.motif is None], along=True):
             phases.update(dict.fromkeys((rest + strip.gap - r) % along for r in residues))
     return tuple(phases)[:MOST_PLACES]
 
@@ -146,9 +146,9 @@ def _motif_residues(strip: Strip, panel: Panel) -> list[int]:
     return list(found)
 
 
-def _rests(panels: list[Panel], along: bool) -> list[int]:
+def _rests(strip: Strip, panels: list[Panel], along: bool) -> list[int]:
     """Sizes of one panel or two, along or across, that another could come to rest against."""
-    sizes = dict.fromkeys(p.extents(t)[1 if along else 0] for p in panels for t in p.turns)
+    sizes = dict.fromkeys(p.extents(t)[1 if along else 0] for p in panels for t in possible_turns(strip, p))
     return list(sizes) + [a + b for a in sizes for b in sizes]
 
 
@@ -157,32 +157,45 @@ def _places(strip: Strip, group: str) -> tuple[Place, ...]:
     assert strip.repeat is not None
     members = [p for p in strip.panels if p.group == group]
     others = [p for p in strip.panels if p.group != group]
-    sizes = list(dict.fromkeys(p.extents(t) for p in members for t in p.turns))
+    ways = [[p.extents(t) for t in possible_turns(strip, p)] for p in members]
+    sizes = list(dict.fromkeys(size for of_panel in ways for size in of_panel))
     across, along = strip.repeat.across, strip.repeat.along
+    rests = [0, *(r + strip.gap for r in _rests(strip, others, along=True)), *(f.y + f.h for f in strip.flaws)]
     found: dict[Place, None] = {}
-    for cx in _centres_across(strip, sizes, others) if across else (0,):
+    for cx in _centres_across(strip, ways, others) if across else (0,):
         for w, h in sizes:
             first = -((cx - w // 2) // across) if across else 0
             count = _columns(strip.width, across, cx, w) if across else 1
             for i in range(first, first + count):
-                for rest in (0, *(r + strip.gap for r in _rests(others, along=True))):
+                for rest in rests:
                     cy = h // 2 - i * strip.repeat.drop + rest
                     found.setdefault((cx, cy % along if along else 0), None)
     return tuple(found)[:MOST_PLACES]
 
 
-def _centres_across(strip: Strip, sizes: list[tuple[int, int]], others: list[Panel]) -> list[int]:
-    """Where the centres of alike panels may lie across, modulo the repeat: flush with an edge or another panel."""
+def _centres_across(strip: Strip, ways: list[list[tuple[int, int]]], others: list[Panel]) -> list[int]:
+    """Where the centres of alike panels may lie across, modulo the repeat: flush with an edge, a panel, a flaw.
+
+    Places that leave every panel a column in every turn come first; the middle of the cloth is always one of them.
+    """
     assert strip.repeat is not None
-    across, width = strip.repeat.across, strip.width
+    across, width, gap = strip.repeat.across, strip.width, strip.gap
+    widths = list(dict.fromkeys(w for sizes in ways for w, _ in sizes))
     centres: dict[int, None] = {}
-    for w, _ in sizes:
-        lefts = [0, width - w] + [r + strip.gap for r in _rests(others, along=False)]
-        lefts += [m.ox - w // 2 for m in strip.motifs]
+    for w in widths:
+        lefts = [0, width - w, *(r + gap for r in _rests(strip, others, along=False))]
+        lefts += [m.ox - w // 2 for m in strip.motifs] + [f.x + f.w for f in strip.flaws]
         centres.update(dict.fromkeys((left + w // 2) % across for left in lefts))
     centres[(width // 2) % across] = None
-    fitting = [c for c in centres if all(_columns(width, across, c, w) for w, _ in sizes)]
-    return sorted(fitting, key=lambda c: -sum(_abreast(width, across, c, w, strip.gap) for w, _ in sizes))
+
+    def in_every_turn(centre: int) -> bool:
+        return all(_columns(width, across, centre, w) for w in widths)
+
+    def abreast(centre: int) -> int:
+        return sum(_abreast(width, across, centre, w, gap) for w in widths)
+
+    fitting = [c for c in centres if all(any(_columns(width, across, c, w) for w, _ in sizes) for sizes in ways)]
+    return sorted(fitting, key=lambda c: (not in_every_turn(c), -abreast(c)))
 
 
 def _columns(width: int, across: int, centre: int, w: int) -> int:

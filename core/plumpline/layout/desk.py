@@ -8,7 +8,8 @@ a target length: it tells two layouts of equal length apart, and 0 means that th
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass
+from functools import cached_property
 
 from plumpline.layout.places import Kind, Setting, Variant
 from plumpline.layout.strip import Flaw, Strip
@@ -25,17 +26,23 @@ class Desk:
     setting: Setting
     kinds: tuple[Kind, ...]
     width: int
-    least_w: int = field(init=False)
-    least_h: int = field(init=False)
-    area: int = field(init=False)
 
-    def __post_init__(self) -> None:
-        ways = [v for kind in self.kinds for v in kind.variants]
-        object.__setattr__(self, "least_w", min(v.w for v in ways))
-        object.__setattr__(self, "least_h", min(v.h for v in ways))
-        object.__setattr__(self, "area", sum(k.qty * min(v.w * v.h for v in k.variants) for k in self.kinds))
+    @cached_property
+    def least_w(self) -> int:
+        """The least width of any panel."""
+        return min(v.w for kind in self.kinds for v in kind.variants)
 
-    @property
+    @cached_property
+    def least_h(self) -> int:
+        """The least length of any panel."""
+        return min(v.h for kind in self.kinds for v in kind.variants)
+
+    @cached_property
+    def area(self) -> int:
+        """The area of all panels."""
+        return sum(kind.qty * min(v.w * v.h for v in kind.variants) for kind in self.kinds)
+
+    @cached_property
     def free(self) -> bool:
         """Whether any panel may lie anywhere."""
         ways = (v for kind in self.kinds for v in kind.variants)

@@ -16,6 +16,7 @@ import argparse
 import json
 import time
 from collections.abc import Callable, Mapping, Sequence
+from dataclasses import asdict
 from pathlib import Path
 from typing import Any
 
@@ -59,7 +60,7 @@ def lay(
         "layout": [{"panel": p.panel, "x": p.x, "y": p.y, "turn": p.turn} for p in plan.placements],
     }
     if isinstance(plan, StraightPlan):
-        answer["cuts"] = [{"number": c.number, "kind": c.kind, "x": c.x, "y": c.y, "length": c.length} for c in plan.cuts]
+        answer["cuts"] = [asdict(cut) for cut in plan.cuts]
     return answer
 
 

@@ -54,15 +54,22 @@ class Search:
     budget: Budget
     random: Random
     better: Callable[[], None] | None = None
-    desks: dict[Choice, Desk] = field(default_factory=dict)
+    desks: dict[Choice, Desk | None] = field(default_factory=dict)
     best: Best | None = None
 
     def desk(self, choice: Choice) -> Desk:
-        """The strip under a choice."""
+        """The strip under a choice that is possible."""
+        desk = self.desk_if_possible(choice)
+        assert desk is not None
+        return desk
+
+    def desk_if_possible(self, choice: Choice) -> Desk | None:
+        """The strip under a choice; None if it leaves some panel no place, its group being turned otherwise."""
         if choice not in self.desks:
             setting = self.choices.setting(choice)
             kinds = kinds_of(self.strip, setting)
-            self.desks[choice] = Desk(self.strip, setting, kinds, self.strip.width + self.strip.gap)
+            desk = Desk(self.strip, setting, kinds, self.strip.width + self.strip.gap)
+            self.desks[choice] = desk if all(kind.variants for kind in kinds) else None
             self.budget.spend(20 * len(kinds))
         return self.desks[choice]
 
@@ -127,7 +134,8 @@ def lay_starts(search: Search) -> list[tuple[int, Choice]]:
     for choice in search.choices.worth_trying():
         if tried and search.budget.over:
             break
-        tried.append((_lay(search, choice, 1), choice))
+        if search.desk_if_possible(choice) is not None:
+            tried.append((_lay(search, choice, 1), choice))
     tried.sort()
     for _, choice in tried[:3]:
         if not search.budget.over:
@@ -222,7 +230,8 @@ class Climb:
         chance = random.random()
         if chance < 0.05 and max(self.search.choices.sizes) > 1:
             choice = self.search.choices.changed(self.choice, random)
-            return choice, self._carried(items, choice)
+            if self.search.desk_if_possible(choice) is not None:
+                return choice, self._carried(items, choice)
         i, j = int(random.random() * len(items)), int(random.random() * len(items))
         variants = self.desk.kinds[items[i][0]].variants
         if chance < 0.2 and len(variants) > 1 and self.decoder != "best fit":

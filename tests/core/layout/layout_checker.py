@@ -1,0 +1,79 @@
+"""Checks lay plans from first principles; imports nothing of the core, so it shares none of its faults.
+
+A strip and a plan are read by their attributes alone. `check` asserts that a plan keeps every rule; `check_cuts` that
+its cuts run from edge to edge and set every panel free.
+"""
+
+from itertools import combinations
+
+
+def check(strip, plan):
+    """Assert that `plan` lays every panel of `strip` by the rules and is as long as it says."""
+    panels = {p.id: p for p in strip.panels}
+    assert sorted((q.panel, q.copy) for q in plan.placements) == sorted(
+        (p.id, copy) for p in strip.panels for copy in range(1, p.qty + 1)
+    )
+    assert plan.phase == 0 or strip.start == "choose"
+    for q in plan.placements:
+        panel = panels[q.panel]
+        assert q.turn in panel.turns
+        assert (q.w, q.h) == extents(panel, q.turn)
+        assert q.x >= 0
+        assert q.y >= 0
+        assert q.x + q.w <= strip.width
+        for f in strip.flaws:
+            assert q.x >= f.x + f.w or f.x >= q.x + q.w or q.y >= f.y + f.h or f.y >= q.y + q.h, "on a flaw"
+        if panel.motif is not None:
+            px, py = point(panel, q.turn)
+            spots = [(m.ox, m.oy + plan.phase) for m in strip.motifs if m.id == panel.motif]
+            assert any(_same_place(strip, (q.x + px, q.y + py), spot) for spot in spots), "off the motif"
+        if panel.group is not None and strip.repeat is not None:
+            assert _same_place(strip, (q.x + q.w // 2, q.y + q.h // 2), plan.alike[panel.group]), "not alike"
+    for a, b in combinations(plan.placements, 2):
+        g = strip.gap
+        apart = a.x >= b.x + b.w + g or b.x >= a.x + a.w + g or a.y >= b.y + b.h + g or b.y >= a.y + a.h + g
+        assert apart, f"{a} overlaps {b}"
+        together = panels[a.panel].turn_group
+        assert together is None or together != panels[b.panel].turn_group or a.turn == b.turn
+    assert plan.length == max(q.y + q.h for q in plan.placements)
+    assert plan.at_least <= plan.length
+
+
+def check_cuts(strip, plan):
+    """Assert that the cuts, made in order on the roll, each divide one piece and leave every panel by itself."""
+    pieces = [(0, 0, strip.width, plan.length + 1)]
+    for number, cut in enumerate(plan.cuts, start=1):
+        assert cut.number == number
+        across = cut.kind == "across"
+        for x1, y1, x2, y2 in pieces:
+            whole = (x1, x2 - x1) if across else (y1, y2 - y1)
+            inside = y1 < cut.y < y2 if across else x1 < cut.x < x2
+            if inside and whole == ((cut.x if across else cut.y), cut.length):
+                pieces.remove((x1, y1, x2, y2))
+                first, second = (x1, y1, x2, cut.y), (x1, cut.y, x2, y2)
+                pieces += [first, second] if across else [(x1, y1, cut.x, y2), (cut.x, y1, x2, y2)]
+                break
+        else:
+            raise AssertionError(f"{cut} does not run from edge to edge of a piece")
+    for q in plan.placements:
+        assert (q.x, q.y, q.x + q.w, q.y + q.h) in pieces, f"{q} is not cut out"
+    assert plan.full_width_cuts == sum(c.kind == "across" and c.length == strip.width for c in plan.cuts)
+
+
+def extents(panel, turn):
+    return (panel.w, panel.h) if turn % 180 == 0 else (panel.turned or (panel.h, panel.w))
+
+
+def point(panel, turn):
+    w, h = extents(panel, turn)
+    across, along = panel.dy * w // panel.h, panel.dx * h // panel.w
+    return {
+        0: (panel.dx, panel.dy), 180: (w - panel.dx, h - panel.dy), 90: (w - across, along), 270: (across, h - along)
+    }[turn]
+
+
+def _same_place(strip, a, b):
+    """Whether two points are the same point of the repeat, up to whole repeats and the drop."""
+    repeat, dx, dy = strip.repeat, a[0] - b[0], a[1] - b[1]
+    columns, off = divmod(dx, repeat.across) if repeat.across else (0, 0)
+    return off == 0 and (not repeat.along or (dy - columns * repeat.drop) % repeat.along == 0)
