@@ -98,7 +98,7 @@ function Offcut({ offcut, px }) {
       transform=${upright ? `rotate(-90 ${x} ${y})` : undefined}><${SvgFractions} text=${`${say('left')} ${size}`} /></text>`}</g>`;
 }
 
-/** Where each cut's round marker stands; markers that would touch step aside. */
+/** Where each cut's round marker stands; markers that would touch step aside, and cuts within a row have none. */
 function placedMarkers(cuts, sheet, px) {
   const taken = [];
   return cuts.map((cut) => {
@@ -112,7 +112,7 @@ function placedMarkers(cuts, sheet, px) {
       if (across) x += 2 * radius;
       else y += 2.1 * radius;
     }
-    const hidden = !across && units(cut.length) / px < 36;
+    const hidden = cut.full_width === false || (!across && units(cut.length) / px < 36);
     if (!hidden) taken.push([x, y, radius]);
     return { cut, from, to, x, y, radius, hidden };
   });
@@ -121,7 +121,7 @@ function placedMarkers(cuts, sheet, px) {
 function Cuts({ cuts, sheet, px, current }) {
   return placedMarkers(cuts, sheet, px).map(({ cut, from, to, x, y, radius, hidden }) => {
     const now = cut.number === current;
-    const end = cut.kind === 'across' ? [x, y] : to;
+    const end = cut.kind === 'across' && !hidden ? [x, y] : to;
     return html`<g key=${cut.number} class="plan-cut${now ? ' plan-cut-now' : ''}">
       <path d="M${from[0]} ${from[1]}L${end[0]} ${end[1]}" />
       ${!hidden && html`<circle cx=${x} cy=${y} r=${now ? radius * 1.25 : radius} />

@@ -2,6 +2,7 @@
 // buy no more, and a plan that saves a step is offered beside them.
 import { html, useState } from '../../parts/html.js';
 import { Choice } from '../../parts/choice.js';
+import { Fractions } from '../../parts/figure.js';
 import { PlanDrawing } from '../../parts/plan-drawing.js';
 import { Row } from '../../parts/row.js';
 import { say } from '../../words/words.js';
@@ -21,9 +22,11 @@ function PlanChoice({ cloth, shown, onShow }) {
   return html`<${Choice} label=${say('cut.choosePlan')} hideLabel layout="grid" options=${options} value=${shown} onInput=${onShow} />`;
 }
 
-const Cuts = ({ straight }) => html`<${Fields} title=${say('cut.order')}>
-  ${straight.cuts.map(({ number, text }) => html`<${Row} key=${number} label=${say('cut.number', { number })} value=${text} />`)}<//>
-  <p class="note">${say('cut.fullWidth', { count: straight.full_width_cuts })}</p>`;
+const Step = ({ title, text }) => html`<li class="row step"><p class="step-title">${title}</p>
+  <p class="step-text"><${Fractions} text=${text} /></p></li>`;
+
+const Cuts = ({ straight }) => html`<section><h3 class="section-title">${say('cut.order')}</h3>
+  <ol class="card card-rows rows steps">${straight.steps.map((step) => html`<${Step} key=${step.title} ...${step} />`)}</ol></section>`;
 
 const size = ({ width, length }) => say('cut.size', { width: width.text, length: length.text });
 
@@ -41,13 +44,14 @@ export function OnePlan({ cloth, pieces }) {
   const [shown, setShown] = useState(null);
   const which = shown ?? (buysNoMore(cloth) ? STRAIGHT : INTERLOCKED);
   const isStraight = which === STRAIGHT && cloth.straight;
+  const drawn = isStraight ? { ...cloth, ...cloth.straight } : cloth;
   const differs = cloth.straight && cloth.straight.laid.nm !== cloth.laid.nm;
   return html`<section class="one-plan stack">
     <h2 class="section-title">${say('cut.plan')} · ${calledIn('/cloths', cloth.cloth)}</h2>
     ${differs && html`<${PlanChoice} cloth=${cloth} shown=${which} onShow=${setShown} />`}
-    <${PlanDrawing} cloth=${cloth} plan=${isStraight ? cloth.straight : undefined} />
+    <${PlanDrawing} cloth=${drawn} plan=${isStraight ? cloth.straight : undefined} />
     ${isStraight && html`<${Cuts} straight=${cloth.straight} />`}
     <${Panels} pieces=${pieces.filter((piece) => piece.cloth === cloth.cloth)} />
-    <${Offcuts} offcuts=${cloth.offcuts} />
+    <${Offcuts} offcuts=${drawn.offcuts} />
   </section>`;
 }
