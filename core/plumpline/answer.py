@@ -7,13 +7,13 @@ from typing import Any
 from plumpline.cloth import to_buy
 from plumpline.cushions.knife_edge import KnifeEdge
 from plumpline.cutting import in_cutting_order, steps
-from plumpline.figures import counted, figure, in_other_system, length_to_ask
+from plumpline.figures import counted, figure, in_other_system, length_to_ask, sized
 from plumpline.job import NM_PER_CM, Job
 from plumpline.layout.strip import Cut, Plan
 from plumpline.layplan import UP_OF_TURN, ClothPlan
 from plumpline.lengths import NM_PER_INCH, write_length
 from plumpline.money import cost, write_money
-from plumpline.offcuts import offcuts
+from plumpline.offcuts import Rectangle, offcuts, offcuts_between
 from plumpline.pieces import Piece
 from plumpline.working import cloth_working, cover_working, most_across, rows_of
 
@@ -27,10 +27,10 @@ def cover_answer(cover: KnifeEdge, job: Job) -> Json:
         "id": cushion.id,
         "name": cushion.name,
         "quantity": cushion.quantity,
-        "finished": {"width": figure(cover.width, units), "length": figure(cover.length, units)},
+        "finished": sized(cover.width, cover.length, units),
         "smaller_by": figure(cover.fit.smaller_by, units),
         "rule": cover.fit.rule,
-        "pad": {"width": figure(cover.pad.width, units), "length": figure(cover.pad.length, units)},
+        "pad": sized(cover.pad.width, cover.pad.length, units),
         "opening": figure(cover.opening, units),
         "working": [{"text": line} for line in cover_working(cover, job)],
     }
@@ -45,8 +45,7 @@ def piece_answer(piece: Piece, job: Job) -> Json:
         "label": piece.part,
         "cloth": piece.face.cloth,
         "count": piece.count,
-        "width": figure(piece.width, job.units),
-        "length": figure(piece.length, job.units),
+        **sized(piece.width, piece.length, job.units),
         "seam": figure(piece.seam, job.units),
         "outline": [list(point) for point in piece.outline],
         "marks": [
@@ -70,8 +69,7 @@ def materials(cover: KnifeEdge, job: Job) -> list[Json]:
             "kind": "pad",
             "for": [cover.cushion.id],
             "quantity": cover.cushion.quantity,
-            "width": figure(width or 0, units),
-            "length": figure(length or 0, units),
+            **sized(width or 0, length or 0, units),
             "stocked": stocked,
             "working": f"{wanted}; {sold}.",
         }
@@ -105,7 +103,7 @@ def cloth_answer(planned: ClothPlan, job: Job) -> Json:
         "cost": _cost(planned, planned.buy),
         "layout": _layout(planned, plan, job),
         "straight": _straight(planned, job),
-        "offcuts": _offcuts(planned, plan, planned.buy, units),
+        "offcuts": _left(offcuts(planned, plan.placements, planned.buy, _least(units)), units),
         "motif_points": motif_points(planned, plan),
         "working": [{"text": line} for line in cloth_working(planned, job)],
     }
@@ -184,7 +182,7 @@ def _straight(planned: ClothPlan, job: Job) -> Json:
         "cost": _cost(planned, buy),
         "start": _start(planned, plan, units),
         "layout": _layout(planned, plan, job),
-        "offcuts": _offcuts(planned, plan, buy, units),
+        "offcuts": _left(offcuts_between(planned, plan, buy, _least(units)), units),
         "motif_points": motif_points(planned, plan),
         "cuts": [_cut(planned, cut, units) for cut in cuts],
         "steps": [{"title": step.title, "text": step.text} for step in steps(cuts, usable, units)],
@@ -211,12 +209,13 @@ def _cut(planned: ClothPlan, cut: Cut, units: str) -> Json:
     }
 
 
-def _offcuts(planned: ClothPlan, plan: Plan, buy: int, units: str) -> list[Json]:
-    least = 4 * NM_PER_INCH if units == "in" else 10 * NM_PER_CM
-    return [
-        {"x": x, "y": y, "width": figure(w, units), "length": figure(h, units)}
-        for x, y, w, h in offcuts(planned, plan.placements, buy, least)
-    ]
+def _least(units: str) -> int:
+    """The narrowest piece worth keeping: 4 in or 10 cm either way."""
+    return 4 * NM_PER_INCH if units == "in" else 10 * NM_PER_CM
+
+
+def _left(rectangles: list[Rectangle], units: str) -> list[Json]:
+    return [{"x": x, "y": y, **sized(w, h, units)} for x, y, w, h in rectangles]
 
 
 _MOST_POINTS = 600

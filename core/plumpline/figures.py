@@ -20,6 +20,11 @@ def size(width: int, length: int, units: str) -> str:
     return f"{bare(width, units)} × {write_length(length, units)}"
 
 
+def sized(width: int, length: int, units: str) -> Figure:
+    """A width and a length as the answer carries them together, with one text for both."""
+    return {"width": figure(width, units), "length": figure(length, units), "size": size(width, length, units)}
+
+
 def bare(nm: int, units: str) -> str:
     """A length without its unit, for a sentence that names the unit once."""
     return write_length(nm, units).removesuffix(f" {units}")

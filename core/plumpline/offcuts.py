@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from plumpline.cloth import lost_before_cutting
-from plumpline.layout.strip import Placement
+from plumpline.layout.strip import Cut, Placement, StraightPlan
 from plumpline.layplan import ClothPlan
 
 Rectangle = tuple[int, int, int, int]
@@ -13,13 +13,40 @@ _MOST = 6
 _MOST_CELLS = 20_000
 
 
+def offcuts_between(planned: ClothPlan, plan: StraightPlan, buy: int, least: int) -> list[Rectangle]:
+    """What the cuts of a straight plan leave (x, y, width, length in nm, as laid), largest first.
+
+    Every cut runs from edge to edge, so a strip beside the panels comes off in as many pieces as there are rows.
+    """
+    parts = [(0, 0, planned.laid.usable, _end(planned, buy))]
+    for cut in plan.cuts:
+        parts = [half for part in parts for half in _halves(part, cut)]
+    panels = {(p.x, p.y, p.w, p.h) for p in plan.placements}
+    left = [part for part in parts if part not in panels and min(part[2], part[3]) >= least]
+    return sorted(left, key=lambda part: (-part[2] * part[3], part[1], part[0]))
+
+
+def _halves(part: Rectangle, cut: Cut) -> list[Rectangle]:
+    x, y, w, h = part
+    if cut.kind == "across" and (cut.x, cut.length) == (x, w) and y < cut.y < y + h:
+        return [(x, y, w, cut.y - y), (x, cut.y, w, y + h - cut.y)]
+    if cut.kind == "along" and (cut.y, cut.length) == (y, h) and x < cut.x < x + w:
+        return [(x, y, cut.x - x, h), (cut.x, y, x + w - cut.x, h)]
+    return [part]
+
+
+def _end(planned: ClothPlan, buy: int) -> int:
+    """How far the bought length reaches, as laid, from the squared cut end."""
+    return int(buy * (1 - lost_before_cutting(planned.cloth)[1])) - planned.cloth.squaring
+
+
 def offcuts(planned: ClothPlan, placements: tuple[Placement, ...], buy: int, least: int) -> list[Rectangle]:
     """Free rectangles (x, y, width, length in nm, as laid), largest first, none narrower than `least` either way.
 
     Each is the largest that is left once the ones before it are taken (largest rectangle under a histogram,
     row by row, in time linear in the cells of the grid that the panels' edges make).
     """
-    end = int(buy * (1 - lost_before_cutting(planned.cloth)[1])) - planned.cloth.squaring
+    end = _end(planned, buy)
     taken = [(p.x, p.y, p.w, p.h) for p in placements]
     taken += [(flaw.x, flaw.y, flaw.w, flaw.h) for flaw in planned.laid.flaws]
     found: list[Rectangle] = []

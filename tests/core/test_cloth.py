@@ -258,6 +258,18 @@ def test_the_offcut_beside_two_columns_is_found_whole():
     assert (largest["width"]["text"], largest["length"]["text"]) == ("18 in", "18 in")
 
 
+def test_straight_cuts_leave_a_strip_in_as_many_pieces_as_there_are_rows():
+    """Two columns of 18 in on 53 in leave 17 in beside them: whole if cut around, in three pieces if rows come off."""
+    laid = planned(job(covers(3, "17 in", "17 in"), cloth("53 in", sold_by="1/2 yd")))
+    assert [(o["width"]["text"], o["length"]["text"]) for o in laid["offcuts"]] == [("17 in", "54 in")]
+    rows = laid["straight"]["offcuts"]
+    assert [(o["width"]["text"], o["length"]["text"], o["y"] // IN) for o in rows] == [
+        ("17 in", "18 in", 0),
+        ("17 in", "18 in", 18),
+        ("17 in", "18 in", 36),
+    ]
+
+
 def test_on_a_very_large_job_only_the_end_of_the_cloth_is_offered_as_left_over():
     entries = [covers(1, f"{10 + i / 8} in", f"{10 + i / 8} in", id=f"c{i}") for i in range(150)]
     laid = planned(job(entries, cloth("54 in", sold_by="3 yd")), "quick")

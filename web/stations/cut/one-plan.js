@@ -28,17 +28,24 @@ const Step = ({ title, text }) => html`<li class="row step"><p class="step-title
 const Cuts = ({ straight }) => html`<section><h3 class="section-title">${say('cut.order')}</h3>
   <ol class="card card-rows rows steps">${straight.steps.map((step) => html`<${Step} key=${step.title} ...${step} />`)}</ol></section>`;
 
-const size = ({ width, length }) => say('cut.size', { width: width.text, length: length.text });
-
 const panelName = ({ count, label, cushion }) =>
   say('cut.panel', { count, label, cushion: calledIn('/cushions', cushion) });
 
 const Panels = ({ pieces }) => html`<${Fields} title=${say('cut.panels')}>
-  ${pieces.map((piece) => html`<${Row} key=${piece.id} label=${panelName(piece)} value=${size(piece)} />`)}<//>`;
+  ${pieces.map((piece) => html`<${Row} key=${piece.id} label=${panelName(piece)} value=${piece.size} />`)}<//>`;
+
+/** The pieces left over, those of one size together: [size, how many]. */
+function bySize(offcuts) {
+  const alike = new Map();
+  for (const offcut of offcuts) {
+    alike.set(offcut.size, (alike.get(offcut.size) ?? 0) + 1);
+  }
+  return [...alike];
+}
 
 const Offcuts = ({ offcuts }) => html`<${Fields} title=${say('cut.offcuts')}>
   ${offcuts.length === 0 && html`<p class="note">${say('cut.noOffcuts')}</p>`}
-  ${offcuts.map((offcut, at) => html`<${Row} key=${at} label=${say('cut.offcut', { number: at + 1 })} value=${size(offcut)} />`)}<//>`;
+  ${bySize(offcuts).map(([size, count]) => html`<${Row} key=${size} label=${say('cut.offcut', { count })} value=${size} />`)}<//>`;
 
 export function OnePlan({ cloth, pieces }) {
   const [shown, setShown] = useState(null);
