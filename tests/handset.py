@@ -1,5 +1,6 @@
 """A phone that opens the app, and a server of the app that can be taken away: the classes behind the fixtures."""
 
+import contextlib
 import os
 import signal
 import threading
@@ -7,7 +8,7 @@ from pathlib import Path
 from types import ModuleType
 from typing import Any
 
-from playwright.sync_api import BrowserContext, ConsoleMessage, Page, Playwright, Request
+from playwright.sync_api import BrowserContext, ConsoleMessage, Error, Page, Playwright, Request
 
 FLAGS = [
     "--headless",
@@ -150,7 +151,9 @@ class Phone:
         """End the browser as a phone does that needs the memory: no page gets to say goodbye."""
         for process in processes_with(str(self.profile)):
             os.kill(process, signal.SIGKILL)
-        self.close()
+        with contextlib.suppress(Error):  # it may have noticed already
+            self.close()
+        self.context = None
 
     def relaunch(self, path: str = "", **choices: object) -> Page:
         """Kill the browser, start it cold on the same profile, and open the app again."""

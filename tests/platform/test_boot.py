@@ -100,7 +100,7 @@ def test_after_two_failed_starts_python_is_left_alone_until_the_person_tries_aga
 
 def crash(page: Page) -> None:
     """Take the page down as a phone's browser does when memory runs out: no event, no message."""
-    with contextlib.suppress(Error):
+    with page.expect_event("crash"), contextlib.suppress(Error):
         page.goto("chrome://crash")
 
 

@@ -34,23 +34,20 @@ export function ask(request, { replaces = '' } = {}) {
 }
 
 /** Start Python, unless its start broke off twice in a row: then say so at once and wait for retryCore(). */
-export function startCore() {
-  if (worker) return;
-  if (brokenStarts() >= 2) fail('twice', 'not started again');
-  else begin();
+export async function startCore() {
+  const broken = await brokenStarts();
+  if (broken >= 2) fail('twice', 'not started again');
+  else await begin(broken);
 }
 
 /** Try again after a failure, because the person asked. */
-export function retryCore() {
-  forgetFailures();
-  begin();
-}
+export const retryCore = () => begin(0);
 
-function begin() {
+async function begin(broken) {
   stop();
   coreState.value = { phase: 'starting', whole: false, code: '', text: 'Starting the sums…' };
+  await noteStart(broken);
   watchOver();
-  noteStart();
   worker = new Worker(new URL('../worker.js', import.meta.url), { type: 'module' });
   worker.addEventListener('message', ({ data }) => hear(data));
   worker.addEventListener('error', (event) => {
@@ -101,7 +98,7 @@ function stop() {
 
 function fail(code, detail) {
   stop();
-  noteFailure();
+  if (code !== 'twice') noteFailure();
   coreState.value = { phase: 'failed', whole: false, code, text: TEXTS[code], detail };
   const waiting = asked ? [asked, ...queue] : queue;
   asked = null;

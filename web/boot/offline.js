@@ -31,14 +31,15 @@ export async function startOffline() {
   effect(sayWhetherVerified);
   serviceWorker.ready.then(({ active }) => check(active));
   if (!wasControlled) await coreSettled(); // or the two would download the same files at once
-  await connect();
   addEventListener('online', connect);
-  return document.addEventListener('visibilitychange', () => document.hidden || connect());
+  document.addEventListener('visibilitychange', () => document.hidden || connect());
+  return connect();
 }
 
-/** Let the waiting build take over; the page reloads once it has. */
+/** Let the newer build take over; the page reloads once it has. */
 export function acceptUpdate() {
-  registration?.waiting?.postMessage({ do: 'accept' });
+  if (registration?.waiting) registration.waiting.postMessage({ do: 'takeOver' });
+  else registration?.active?.postMessage({ do: 'change' });
 }
 
 function coreSettled() {
@@ -75,6 +76,7 @@ function watch(worker) {
 }
 
 function hear({ offline, done, total, reason: why }) {
+  if (offline === 'changed') location.reload();
   if (offline === 'failed') reason = why;
   if (offline === 'saving' && !isKept.peek() && !registration?.active) note({ phase: 'saving', done, total });
 }
@@ -82,8 +84,8 @@ function hear({ offline, done, total, reason: why }) {
 /** Have the worker look at every file it holds, and fetch again what is missing. */
 function check(worker) {
   const { port1, port2 } = new MessageChannel();
-  port1.onmessage = ({ data: { missing, total } }) => {
-    note({ done: total - missing.length, total });
+  port1.onmessage = ({ data: { missing, total, isNewest } }) => {
+    note({ done: total - missing.length, total, ...(!isNewest && { update: 'waiting' }) });
     if (missing.length) fail('broken');
     else isKept.value = true;
   };
