@@ -20,7 +20,7 @@ they are if the columns hold all *normal positions* (Herz 1972; Christofides and
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
@@ -44,19 +44,24 @@ class Outcome:
 
 
 @dataclass(frozen=True)
-class _Place:
+class Place:
+    """A column that a variant of a kind may lie in."""
+
     kind: int
     variant: int
     way: Variant
     x: int
 
 
-def _places(desk: Desk, columns: list[list[tuple[int, ...]]]) -> Iterator[_Place]:
+def places_of(desk: Desk, columns: list[list[tuple[int, ...]]]) -> list[Place]:
+    """All places of a desk."""
+    found = []
     for k, kind in enumerate(desk.kinds):
         for v, variant in enumerate(kind.variants):
             residues = dict(variant.columns or ())
             for x in columns[k][v]:
-                yield _Place(k, v, at_residue(variant, residues.get(x, variant.residue)), x)
+                found.append(Place(k, v, at_residue(variant, residues.get(x, variant.residue)), x))
+    return found
 
 
 def columns_of(desk: Desk) -> list[list[tuple[int, ...]]] | None:
@@ -98,7 +103,7 @@ def normal_positions(desk: Desk) -> list[int] | None:
     return sorted(x for x in reached if x + desk.least_w <= desk.width)
 
 
-def _lift(laid: _Place, later: _Place) -> int:
+def _lift(laid: Place, later: Place) -> int:
     """How far above the bottom of a panel laid the next may start: on top of it, or level with it to the right."""
     if later.x < laid.x + laid.way.w and laid.x < later.x + later.way.w:
         return laid.way.h
@@ -110,7 +115,7 @@ class ActiveSearch:
 
     def __init__(self, desk: Desk, columns: list[list[tuple[int, ...]]]) -> None:
         self.desk = desk
-        self.places = list(_places(desk, columns))
+        self.places = places_of(desk, columns)
         self.lift = [[_lift(p, q) for q in self.places] for p in self.places]
         self.of_kind = [[i for i, p in enumerate(self.places) if p.kind == k] for k in range(len(desk.kinds))]
         self.rule = [(p.way.residue, p.way.step) for p in self.places]

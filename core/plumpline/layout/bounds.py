@@ -187,7 +187,7 @@ def _variants(strip: Strip, case: Case, index: int) -> Iterator[Variant]:
     if panel.group is not None and case.left is not None:
         left, turn = case.left
         places = ((panel.group, (strip.panels[left].extents(turn)[0] // 2, 0)),)
-    elif panel.group is not None and repeat is not None and repeat.along > 1 and not repeat.drop:
+    elif panel.group is not None and repeat is not None and repeat.along > 1 and not (repeat.across and repeat.drop):
         along = type(repeat)(0, repeat.along)
         one = Strip(strip.width, (panel,), along, gap=strip.gap)
         places = ((panel.group, (0, 0)),)

@@ -176,17 +176,21 @@ def _places(strip: Strip, group: str) -> tuple[Place, ...]:
 def _centres_across(strip: Strip, ways: list[list[tuple[int, int]]], others: list[Panel]) -> list[int]:
     """Where the centres of alike panels may lie across, modulo the repeat: flush with an edge, a panel, a flaw.
 
-    Places that leave every panel a column in every turn come first; the middle of the cloth is always one of them.
+    Places that leave every panel a column in every turn come first; the middle of the cloth is always one of them,
+    and so is the left edge for panels of one width.
     """
     assert strip.repeat is not None
     across, width, gap = strip.repeat.across, strip.width, strip.gap
     widths = list(dict.fromkeys(w for sizes in ways for w, _ in sizes))
     centres: dict[int, None] = {}
     for w in widths:
-        lefts = [0, width - w, *(r + gap for r in _rests(strip, others, along=False))]
-        lefts += [m.ox - w // 2 for m in strip.motifs] + [f.x + f.w for f in strip.flaws]
+        lefts = [0]
+        if others or strip.flaws:
+            lefts += [width - w, *(r + gap for r in _rests(strip, others, along=False))]
+            lefts += [m.ox - w // 2 for m in strip.motifs] + [f.x + f.w for f in strip.flaws]
         centres.update(dict.fromkeys((left + w // 2) % across for left in lefts))
-    centres[(width // 2) % across] = None
+    if others or len(widths) > 1:
+        centres[(width // 2) % across] = None
 
     def in_every_turn(centre: int) -> bool:
         return all(_columns(width, across, centre, w) for w in widths)

@@ -8,7 +8,7 @@ cuts), ``choices`` and ``places`` (the rules of the cloth).
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from random import Random
 
 from plumpline.layout.active import ActiveSearch, columns_of
@@ -16,6 +16,7 @@ from plumpline.layout.bounds import Bound, Bounds
 from plumpline.layout.budget import Budget, budget_of
 from plumpline.layout.choices import Choice, choices_of
 from plumpline.layout.desk import Desk, Spot
+from plumpline.layout.equal import lay_equal, suits
 from plumpline.layout.places import check
 from plumpline.layout.search import Best, Search, improve, lay_starts
 from plumpline.layout.straight import StraightSearch
@@ -118,7 +119,10 @@ class _Planner:
         self.best.at_least = self.bounds.total().at_least
 
     def _search_all(self, choices: Sequence[Choice]) -> None:
-        """Beam search of growing width over all settings; a proof if nothing had to be dropped."""
+        """Exact search over all settings: row by row for equal panels, else by beams of growing width.
+
+        A proof if it came to an end for all settings there are.
+        """
         searches = []
         for choice in choices:
             desk = self.search.desk(choice)
@@ -126,29 +130,38 @@ class _Planner:
             if columns is not None and not self.search.over:
                 searches.append(ActiveSearch(desk, columns))
         everything = self.search.choices.complete and self.search.choices.few and len(searches) == len(choices)
-        for width in BEAMS:
-            outcomes = [self._beam(search, width) for search in searches]
-            states = sum(states for _, states in outcomes)
-            if self.search.over:
-                return
-            if outcomes and all(complete for complete, _ in outcomes):
-                if everything:
-                    self._exhausted(states)
-                return
+        if not searches:
+            return
+        if all(suits(search.desk, search.places, self.best.length) for search in searches):
+            complete = self._all(self._lay_equal(search) for search in searches)
+        else:
+            complete = any(self._all(self._beam(search, width) for search in searches) for width in BEAMS)
+        if complete and everything and not self.search.over:
+            self._exhausted(sum(search.states for search in searches))
 
-    def _beam(self, search: ActiveSearch, width: int) -> tuple[bool, int]:
-        """Look for ever shorter layouts with one beam: whether none shorter is left, and how many states it took.
+    def _all(self, outcomes: Iterable[bool]) -> bool:
+        """Whether all are true; none is left out, for each may find a shorter layout."""
+        return min(outcomes)
+
+    def _lay_equal(self, search: ActiveSearch) -> bool:
+        """Lay equal panels the shortest way: whether the search came to its end."""
+        outcome = lay_equal(search, self.best.length - 1, self.budget)
+        if outcome.spots is not None:
+            self.search.offer(search.desk, outcome.spots)
+        return outcome.complete
+
+    def _beam(self, search: ActiveSearch, width: int) -> bool:
+        """Look for ever shorter layouts with one beam: whether it is proven that none is left.
 
         Targets well below the best come first, since each success spares the steps in between.
         """
-        before = search.states
         for part in BOLD_STEPS:
             while self._shorter(search, (self.best.length - 1 - self.best.at_least) // part, width) is None:
                 pass
         outcome: bool | None = None
         while outcome is None:
             outcome = self._shorter(search, 0, width)
-        return outcome, search.states - before
+        return outcome
 
     def _shorter(self, search: ActiveSearch, step: int, width: int) -> bool | None:
         """None if a layout shorter by more than ``step`` was found; else whether that was proven impossible."""

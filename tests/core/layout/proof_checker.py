@@ -32,7 +32,7 @@ class Case:
             leftmost = next(p for p in strip.panels if p.id == self.left["panel"])
             corners = [(extents(leftmost, self.left["turn"])[0] // 2 - w // 2, -(h // 2))]
             anchor = f"group:{panel.group}"
-        elif panel.group is not None and repeat is not None and repeat.along > 1 and not repeat.drop:
+        elif panel.group and repeat is not None and repeat.along > 1 and not (repeat.across and repeat.drop):
             return [(*size, None, -(h // 2) % repeat.along, f"group:{panel.group}")]
         else:
             return [(*size, None, None, "")]
