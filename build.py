@@ -319,6 +319,7 @@ def licences() -> str:
     for folder in sorted({"/".join(source.split("/")[: 1 + source.startswith("@")]) for source in VENDORED.values()}):
         version = json.loads((PACKAGES / folder / "package.json").read_text("utf-8"))["version"]
         parts.append((f"{folder} {version}", (PACKAGES / folder / "LICENSE").read_text("utf-8")))
+    parts += [("The typeface", font.read_text("utf-8")) for font in sorted((WEB / "fonts").glob("*.txt"))]
     parts += [(note.stem, note.read_text("utf-8")) for note in sorted((WEB / "notices").glob("*.txt"))]
     return "\n\n".join(f"{title}\n{'=' * len(title)}\n\n{text.strip()}" for title, text in parts) + "\n"
 
