@@ -13,7 +13,7 @@ from playwright.sync_api import Browser, CDPSession, Page, Playwright, expect
 
 HERE = Path(__file__).resolve().parent
 AXE = HERE.parent.parent / "web" / "node_modules" / "axe-core" / "axe.min.js"
-STEP_MS = 16
+STEP_SECONDS = 0.016
 PHONE: dict[str, Any] = {
     "viewport": {"width": 390, "height": 844},
     "has_touch": True,
@@ -24,42 +24,56 @@ PHONE: dict[str, Any] = {
 
 
 class Fingers:
-    """Fingers on the glass of one page, in CSS pixels: real touch events, sent through the browser's own door."""
+    """Fingers on the glass of one page, in CSS pixels: real touch events, sent through the browser's own door.
+
+    Each event carries the time at which a hand would have made it, so a busy machine moves no slower.
+    """
 
     def __init__(self, session: CDPSession) -> None:
         self.session = session
+        self.now = 0.0
 
     def touch(self, kind: str, *points: tuple[float, float]) -> None:
         touches = [{"x": x, "y": y, "id": number} for number, (x, y) in enumerate(points)]
-        self.session.send("Input.dispatchTouchEvent", {"type": kind, "touchPoints": touches})
+        when = {"timestamp": self.now}
+        self.session.send("Input.dispatchTouchEvent", {"type": kind, "touchPoints": touches, **when})
 
-    def slide(self, x: float, y: float, by: float, hold: float = 0.25) -> None:
-        """Slow slide sideways by so many px, held still before the finger leaves."""
-        self.touch("touchStart", (x, y))
-        self.move(x, y, by, steps=20)
-        time.sleep(hold)
-        self.touch("touchEnd")
-
-    def flick(self, x: float, y: float, by: float) -> None:
-        """Fast slide sideways; the finger leaves while it moves."""
-        self.touch("touchStart", (x, y))
-        self.move(x, y, by, steps=5)
-        self.touch("touchEnd")
+    def start(self, *points: tuple[float, float], lasting: float = 0.0) -> None:
+        """The fingers come down, so long ago that a movement of `lasting` seconds ends now."""
+        self.now = time.time() - lasting
+        self.touch("touchStart", *points)
 
     def move(self, x: float, y: float, by: float, steps: int) -> None:
         for step in range(1, steps + 1):
+            self.now += STEP_SECONDS
             self.touch("touchMove", (x + by * step / steps, y))
-            time.sleep(STEP_MS / 1000)
+
+    def lift(self, after: float = STEP_SECONDS) -> None:
+        self.now += after
+        self.touch("touchEnd")
+
+    def slide(self, x: float, y: float, by: float) -> None:
+        """Slow slide sideways by so many px, held still before the finger leaves."""
+        hold = 0.3
+        self.start((x, y), lasting=20 * STEP_SECONDS + hold)
+        self.move(x, y, by, steps=20)
+        self.lift(after=hold)
+
+    def flick(self, x: float, y: float, by: float) -> None:
+        """Fast slide sideways; the finger leaves while it moves."""
+        self.start((x, y), lasting=6 * STEP_SECONDS)
+        self.move(x, y, by, steps=5)
+        self.lift()
 
     def pinch(self, x: float, y: float, apart: float, to: float) -> None:
         """Two fingers around a point, from one distance to another."""
         steps = 10
-        self.touch("touchStart", (x - apart / 2, y), (x + apart / 2, y))
+        self.start((x - apart / 2, y), (x + apart / 2, y), lasting=(steps + 1) * STEP_SECONDS)
         for step in range(1, steps + 1):
-            now = apart + (to - apart) * step / steps
-            self.touch("touchMove", (x - now / 2, y), (x + now / 2, y))
-            time.sleep(STEP_MS / 1000)
-        self.touch("touchEnd")
+            self.now += STEP_SECONDS
+            reach = (apart + (to - apart) * step / steps) / 2
+            self.touch("touchMove", (x - reach, y), (x + reach, y))
+        self.lift()
 
 
 @pytest.fixture(scope="session")

@@ -149,6 +149,7 @@ def test_its_cross_and_a_touch_beside_it_close_a_sheet(sheet_page: Page) -> None
     sheet_page.get_by_role("button", name="Close").click()
     closed(sheet_page)
     sheet_page.get_by_role("button", name="Change Usable width").click()
+    expect(sheet_page.get_by_role("dialog")).to_be_visible()
     sheet_page.touchscreen.tap(195, 12)
     closed(sheet_page)
 

@@ -212,11 +212,11 @@ def test_numbers_are_not_said_while_the_tape_moves(gallery: Gallery, fingers: An
     )
     x, y = middle(page)
     hand = fingers(page)
-    hand.touch("touchStart", (x, y))
+    hand.start((x, y), lasting=0.5)
     hand.move(x, y, -8 * SIXTEENTH_PX, steps=30)
+    expect(page.locator(".reading .figure-l")).to_have_text("18 1/8 in")
     assert page.evaluate("() => globalThis.spoken") == []
-    page.wait_for_timeout(250)
-    hand.touch("touchEnd")
+    hand.lift(after=0.3)
     page.wait_for_timeout(1500)
     assert page.evaluate("() => globalThis.spoken") == ["eighteen and an eighth inches, ≈ 46.04 cm"]
 

@@ -10,7 +10,7 @@ export function Choice({ label, options, value, onInput, layout = 'list', hideLa
   const id = useId();
   return html`<fieldset class="choice" aria-describedby=${problem ? `${id}-problem` : undefined}>
     <legend class=${hideLabel ? 'visually-hidden' : 'field-label'}>${label}</legend>
-    <div class="choice-${layout}">${options.map((option) => html`<label key=${option.value} class="choice-one">
+    <div class="choice-${layout}">${options.map((option) => html`<label key=${option.value} class="choice-one${option.value === value ? ' choice-chosen' : ''}">
       <input type="radio" name=${id} value=${option.value} checked=${option.value === value}
         onChange=${() => onInput(option.value)} aria-describedby=${option.hint ? `${id}-${option.value}` : undefined}
         aria-label=${option.text} />

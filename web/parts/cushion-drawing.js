@@ -12,7 +12,7 @@ import { say } from './words.js';
 
 const BOX = { width: 188, height: 124 };
 const PLACE = { x: 62, y: 12 };
-const VIEW = { width: 340, bare: 160, labelled: 184 };
+const VIEW = { width: 340, bare: 160, labelled: 186 };
 const BOW = 0.045;
 
 /** The drawn size: the longer side fills the box, extreme proportions are kept. */
@@ -70,9 +70,9 @@ export function CushionDrawing({ shape = 'rectangle', width, length, labels = {}
       ${gap > 0 && html`<path class="drawing-opening" d="M${(w - gap) / 2} ${l - (corners ? 0 : Math.min(w, l) * BOW)}h${gap}" />`}
     </g>
     <${Dimension} across from=${[x, below]} to=${[x + w, below]} text=${labels.width} focused=${focus === 'width'}
-      textAt=${[x + w / 2, below + 22]} anchor="middle" />
+      textAt=${[x + w / 2, below + 24]} anchor="middle" />
     <${Dimension} from=${[beside, y]} to=${[beside, y + l]} text=${labels.length} focused=${focus === 'length'}
-      textAt=${[beside + 11, y + l / 2 + 5]} anchor="start" />
+      textAt=${[beside + 11, y + l / 2 + 6]} anchor="start" />
   </svg>
   ${opening && html`<p class="drawing-note"><${Fractions} text=${say('opening', { length: opening.text })} /></p>`}`;
 }

@@ -3,7 +3,7 @@
 // Sheet({title, onClose, children, footer?, wide?})   shown while rendered; footer: an action bar's content
 // The back button works by one history entry with the same address ({sheet: id} in its state). On closing
 // any other way that entry is taken back, so navigate only from onClosed (called after it is gone).
-import { html, useEffect, useId, useRef } from './html.js';
+import { html, useEffect, useId, useLayoutEffect, useRef } from './html.js';
 import { Icon } from './icon.js';
 import { say } from './words.js';
 
@@ -30,11 +30,15 @@ export function Sheet({ title, onClose, onClosed, children, footer, wide }) {
   const id = useId();
   const dialog = useRef(null);
   const heading = useRef(null);
-  useEffect(() => {
+  useLayoutEffect(() => {
     const before = document.activeElement;
-    dialog.current.showModal();
-    if (!dialog.current.contains(document.activeElement) || document.activeElement.matches('.icon-button')) heading.current.focus();
-    return () => before?.focus?.({ preventScroll: true });
+    const shown = dialog.current;
+    shown.showModal();
+    if (!shown.contains(document.activeElement) || document.activeElement.matches('.icon-button')) heading.current.focus();
+    return () => {
+      shown.close();
+      before?.focus?.({ preventScroll: true });
+    };
   }, []);
   useBackCloses(id, onClose, onClosed);
   const onCancel = (event) => {

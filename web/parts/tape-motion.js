@@ -96,7 +96,7 @@ export class TapeMotion {
   frame(now) {
     if (this.phase !== 'coasting') return false;
     const { from, target, over, since } = this.course;
-    const left = (from - target) * Math.exp(-(now - since) / over);
+    const left = (from - target) * Math.exp(-Math.max(now - since, 0) / over);
     if (Math.abs(left) * this.grid.pxPerNm > ARRIVED_PX) {
       this.place = target + left;
       return false;
