@@ -18,6 +18,7 @@ const NM_PER_UNIT = 1e6;
 const MARGINS = { left: 30, right: 42, top: 14, bottom: 44 };
 const ARROWS = { away: 0, right: 90, toward: 180, left: 270 };
 const LEAST_HEIGHT = 260;
+const OFFCUT_SIGN_PX = 6.6;
 
 /** A good half of the window, so that the buttons below and the first row after them stay in sight. */
 const defaultHeight = () => Math.min(Math.max(innerHeight * 0.58, 300), 720);
@@ -88,14 +89,16 @@ function Panel({ entry, px, marked }) {
 function Offcut({ offcut, px }) {
   const box = { x: units(offcut.x), y: -units(offcut.y + offcut.length.nm), width: units(offcut.width.nm), height: units(offcut.length.nm) };
   const roomAcross = box.width / px;
-  const size = `${offcut.width.text} × ${offcut.length.text}`;
-  const upright = roomAcross < 96 && box.height / px > 120 && roomAcross > 18;
-  const fits = upright || (roomAcross >= 96 && box.height / px >= 30);
+  const roomAlong = box.height / px;
+  const words = `${say('left')} ${offcut.width.text} × ${offcut.length.text}`;
+  const needed = words.length * OFFCUT_SIGN_PX + 8;
+  const upright = roomAcross < needed && roomAlong >= needed && roomAcross > 18;
+  const fits = upright || (roomAcross >= needed && roomAlong > 18);
   const x = box.x + box.width / 2;
   const y = box.y + box.height / 2;
   return html`<g class="plan-offcut"><rect ...${box} />
     ${fits && html`<text x=${x} y=${y} font-size=${12 * px} text-anchor="middle" dominant-baseline="central"
-      transform=${upright ? `rotate(-90 ${x} ${y})` : undefined}><${SvgFractions} text=${`${say('left')} ${size}`} /></text>`}</g>`;
+      transform=${upright ? `rotate(-90 ${x} ${y})` : undefined}><${SvgFractions} text=${words} /></text>`}</g>`;
 }
 
 /** Where each cut's round marker stands; markers that would touch step aside, and cuts within a row have none. */

@@ -51,11 +51,11 @@ export function Sheet({ title, onClose, onClosed, children, footer, wide }) {
   return html`<dialog class="sheet${wide ? ' sheet-wide' : ''}" ref=${dialog} aria-labelledby="${id}-title"
       onCancel=${onCancel} onClick=${onClick}>
     <div class="sheet-paper">
-      <header class="sheet-head"><h2 id="${id}-title" tabindex="-1" ref=${heading}>${title}</h2>
+      <div class="sheet-head"><h2 id="${id}-title" tabindex="-1" ref=${heading}>${title}</h2>
         <button type="button" class="icon-button icon-button-plain" aria-label=${say('close')} onClick=${onClose}>
-          <${Icon} name="close" /></button></header>
-      <div class="sheet-body">${children}</div>
-      ${footer && html`<footer class="action-bar">${footer}</footer>`}
+          <${Icon} name="close" /></button></div>
+      <div class="sheet-body" tabindex="0">${children}</div>
+      ${footer && html`<div class="action-bar">${footer}</div>`}
     </div>
   </dialog>`;
 }
