@@ -17,7 +17,6 @@ from fractions import Fraction
 from plumpline.layout.budget import Budget
 
 Heaviest = Callable[[Sequence[int]], tuple[int, tuple[int, ...]]]
-MOST_STEPS = 300
 
 
 @dataclass(frozen=True)
@@ -44,7 +43,7 @@ def fractional_cover(demands: Sequence[Demand], ways: int, heaviest: Heaviest, b
     Stopped early it still returns a valid, only weaker, bound.
     """
     basis = _Basis(demands, ways)
-    for _ in range(MOST_STEPS):
+    while True:
         weights = basis.weights()
         value, chosen = heaviest([max(w, 0) for w in weights])
         entering = basis.entering(value, chosen)
@@ -120,10 +119,8 @@ class _Basis:
         self.cost[best] = cost
 
     def _empties_first(self, i: int, through_i: int, j: int, through_j: int) -> bool:
-        for a, b in zip([self.solution[i], *self.inverse[i]], [self.solution[j], *self.inverse[j]], strict=True):
-            if a * through_j != b * through_i:
-                return a * through_j < b * through_i
-        return False
+        mine = [a * through_j for a in (self.solution[i], *self.inverse[i])]
+        return mine < [b * through_i for b in (self.solution[j], *self.inverse[j])]
 
     def _eliminate(self, pivot: int, through: list[int]) -> None:
         p, old = through[pivot], self.denominator

@@ -1,0 +1,131 @@
+"""The engine on its own: instances as plain JSON, by call and by command."""
+
+import json
+import subprocess
+import sys
+
+import pytest
+from layout_checker import check, check_cuts
+
+from plumpline.layout import Motif, Repeat, lay, lay_plan, straight_plan
+from plumpline.layout.instances import main, strip_of
+
+SQUARES = {"id": "squares", "usable_width": 54, "panels": [{"id": "front", "w": 18, "h": 18, "qty": 12}]}
+TOO_WIDE = {"id": "bench", "usable_width": 54, "panels": [{"id": "top", "w": 60, "h": 20, "qty": 1}]}
+
+
+def test_an_instance_is_answered_with_its_layout_and_proof():
+    answer = lay(SQUARES, work=10_000)
+    assert {k: answer[k] for k in ("id", "length", "at_least", "proven", "phase", "alike")} == {
+        "id": "squares", "length": 72, "at_least": 72, "proven": True, "phase": 0, "alike": {}
+    }
+    assert answer["proof"] == {"name": "area", "data": {}}
+    assert len(answer["layout"]) == 12
+    assert answer["layout"][0] == {"panel": "front", "x": 0, "y": 0, "turn": 0}
+    assert answer["work"] > 0
+    assert answer["seconds"] >= 0
+
+
+def test_the_same_work_gives_the_same_answer():
+    job = {**SQUARES, "panels": [{"id": str(i), "w": 7 + i, "h": 23 - 2 * i, "qty": 3} for i in range(6)]}
+    first, second = lay(job, work=40_000, seed=5), lay(job, work=40_000, seed=5)
+    assert {**first, "seconds": 0} == {**second, "seconds": 0}
+
+
+def test_seconds_end_the_search():
+    job = {**SQUARES, "panels": [{"id": str(i), "w": 7 + i, "h": 23 - 2 * i, "qty": 3} for i in range(6)]}
+    answer = lay(job, seconds=0.0)
+    assert not answer["proven"]
+    check(strip_of(job), lay_plan(strip_of(job), 1))
+    assert answer["work"] < lay(job, seconds=0.05)["work"]
+
+
+def test_straight_cuts_can_be_asked_for():
+    answer = lay({**SQUARES, "straight": True}, work=10_000)
+    assert answer["cuts"][0] == {"number": 1, "kind": "across", "x": 0, "y": 18, "length": 54}
+
+
+def test_a_strip_packing_family_is_read_by_its_items():
+    answer = lay({"name": "C0", "width": 10, "items": [[5, 4, 2], [10, 2, 1]]}, work=1_000)
+    assert (answer["id"], answer["length"]) == ("C0", 6)
+    assert sorted(spot["panel"] for spot in answer["layout"]) == ["0", "0", "1"]
+
+
+def test_all_fields_of_an_instance_reach_the_strip():
+    panels = [
+        {"id": "a", "w": 6, "h": 4, "qty": 1, "rotation": "half", "motif": True, "motif_dx": 3, "motif_dy": 2},
+        {"id": "b", "w": 6, "h": 4, "qty": 2, "motif_id": "bird", "shape": "rect"},
+        {"id": "c", "w": 5, "h": 4, "qty": 2, "rotation": "quarter", "group": "g", "turn_group": "t"},
+    ]
+    strip = strip_of({
+        "id": "all", "usable_width": 40, "panels": panels, "gap": 1,
+        "repeat": {"h": 10, "v": 8, "drop": 4, "ox": 1, "oy": 2}, "motifs": [{"id": "bird", "ox": 5, "oy": 6}],
+        "flaws": [{"x": 1, "y": 2, "w": 3, "h": 4}],
+    })
+    assert [(p.turns, p.motif, p.dx, p.dy, p.group, p.turn_group) for p in strip.panels] == [
+        ((0, 180), "motif", 3, 2, None, None), ((0,), "bird", 0, 0, None, None), ((0, 90), None, 0, 0, "g", "t")
+    ]
+    assert strip.repeat == Repeat(10, 8, 4)
+    assert strip.motifs == (Motif("motif", 1, 2), Motif("bird", 5, 6))
+    assert (strip.gap, strip.start, strip.flaws[0].h) == (1, "measured", 4)
+    check(strip, lay_plan(strip, 20_000))
+    check_cuts(strip, straight_plan(strip, 20_000))
+
+
+def test_a_drop_in_odd_columns_only_becomes_two_motifs_in_a_double_repeat():
+    repeat = {"h": 10, "v": 9, "drop": 3, "ox": 1, "oy": 2}
+    strip = strip_of({**SQUARES, "repeat": repeat})
+    assert strip.repeat == Repeat(20, 9)
+    assert strip.motifs == (Motif("motif", 1, 2), Motif("motif", 11, 5))
+
+
+def test_a_drop_of_half_a_repeat_is_the_same_in_every_second_column():
+    strip = strip_of({**SQUARES, "repeat": {"h": 10, "v": 8, "drop": 4, "ox": 0, "oy": 0}})
+    assert strip.repeat == Repeat(10, 8, 4)
+
+
+@pytest.mark.parametrize(("across", "along"), [(10, 0), (0, 8)])
+def test_a_repeat_in_one_direction_has_no_drop(across, along):
+    strip = strip_of({**SQUARES, "repeat": {"h": across, "v": along, "drop": 4, "ox": 0, "oy": 0}})
+    assert strip.repeat == Repeat(across, along)
+
+
+def test_an_unknown_start_is_planned_as_a_chosen_one():
+    assert strip_of({**SQUARES, "start": "unknown"}).start == "choose"
+
+
+@pytest.mark.parametrize(
+    ("field", "instance"),
+    [
+        ("strips", {**SQUARES, "strips": [{"width": 2, "length": 90}]}),
+        ("fit", {**SQUARES, "fit": 100}),
+        ("shape", {**SQUARES, "panels": [{"id": "r", "w": 9, "h": 9, "qty": 1, "shape": "circle"}]}),
+    ],
+)
+def test_a_field_that_is_not_known_yet_is_refused_by_its_name(field, instance):
+    with pytest.raises(ValueError, match=field):
+        lay(instance)
+
+
+def test_the_command_writes_an_answer_or_the_problem_of_every_instance(tmp_path, capsys):
+    jobs, results = tmp_path / "jobs.json", tmp_path / "results.json"
+    jobs.write_text(json.dumps({"instances": [SQUARES, TOO_WIDE]}), encoding="utf-8")
+    assert main([str(jobs), "--seconds", "0.1", "--out", str(results)]) == 0
+    squares, bench = json.loads(results.read_text(encoding="utf-8"))["results"]
+    assert squares["length"] == 72
+    assert bench == {
+        "id": "bench", "problem": {"panel": "top", "code": "too-wide-unless-turned",
+                                   "text": "top fits the cloth only if it is turned"}
+    }
+    jobs.write_text(json.dumps(SQUARES), encoding="utf-8")
+    assert main([str(jobs)]) == 0
+    assert json.loads(capsys.readouterr().out)["results"][0]["length"] == 72
+
+
+@pytest.mark.reference
+def test_the_command_runs_as_a_module(tmp_path):
+    jobs = tmp_path / "jobs.json"
+    jobs.write_text(json.dumps(SQUARES), encoding="utf-8")
+    words = [sys.executable, "-m", "plumpline.layout", str(jobs)]
+    done = subprocess.run(words, capture_output=True, text=True, check=True)
+    assert json.loads(done.stdout)["results"][0]["proven"]

@@ -1,0 +1,223 @@
+"""How the search goes about it: budgets, progress, many settings, flaws, and jobs too large for the exact steps."""
+
+from itertools import pairwise
+from random import Random
+
+import pytest
+from layout_checker import check, check_cuts
+from proof_checker import accepts_proof
+
+from plumpline.layout import (
+    FULL_WORK,
+    QUICK_WORK,
+    Budget,
+    Flaw,
+    Motif,
+    Panel,
+    Repeat,
+    Strip,
+    lay_plan,
+    straight_plan,
+)
+
+
+def mixed(count, seed=1, **rules):
+    """A strip of many sizes, made up by a seeded chance."""
+    random = Random(seed)
+    sizes = [(200 + int(random.random() * 400), 150 + int(random.random() * 450)) for _ in range(count)]
+    return Strip(1400, tuple(Panel(f"p{i}", w, h, 1, **rules) for i, (w, h) in enumerate(sizes)))
+
+
+def proven_plan(strip, work=QUICK_WORK):
+    plan = lay_plan(strip, work)
+    check(strip, plan)
+    assert accepts_proof(strip, plan.at_least, plan.proof_name, plan.proof_data)
+    return plan
+
+
+def test_full_effort_is_forty_quick_ones():
+    assert FULL_WORK == 40 * QUICK_WORK
+
+
+def test_every_better_plan_is_reported_and_the_last_is_the_answer():
+    seen = []
+    strip = mixed(20)
+    plan = lay_plan(strip, Budget(100_000, report=seen.append))
+    for earlier, later in pairwise(seen):
+        assert later.length < earlier.length
+    for reported in seen:
+        check(strip, reported)
+    assert seen[-1].placements == plan.placements
+
+
+def test_a_search_can_be_stopped_and_still_answers():
+    asked = []
+
+    def stop():
+        asked.append(True)
+        return len(asked) > 3
+
+    strip = mixed(20)
+    plan = lay_plan(strip, Budget(10_000_000, stop=stop))
+    check(strip, plan)
+    assert plan.work < 20_000
+
+
+@pytest.mark.parametrize("planner", [lay_plan, straight_plan])
+def test_work_is_kept_to(planner):
+    strip = mixed(24, turns=(0, 90))
+    assert planner(strip, QUICK_WORK).work <= 2 * QUICK_WORK
+
+
+def test_more_work_never_lays_longer():
+    strip = mixed(30)
+    lengths = [lay_plan(strip, work).length for work in (1, 5_000, 50_000, 300_000)]
+    assert lengths == sorted(lengths, reverse=True)
+
+
+def test_another_seed_may_find_another_plan_but_the_bound_holds():
+    strip = mixed(16)
+    plans = [lay_plan(strip, 60_000, seed) for seed in range(3)]
+    assert max(plan.at_least for plan in plans) <= min(plan.length for plan in plans)
+
+
+def test_a_thousand_sizes_are_laid_within_a_tenth_of_their_area():
+    plan = proven_plan(mixed(1000), 1)
+    assert plan.length <= plan.at_least * 11 // 10
+
+
+def test_many_turn_groups_are_tried_one_by_one():
+    panels = tuple(
+        Panel(f"p{i}", 310 + 13 * i, 457 - 11 * i, 2, (0, 90), turn_group=f"t{i}") for i in range(8)
+    )
+    plan = proven_plan(Strip(1000, panels), 200_000)
+    assert plan.at_least < plan.length <= plan.at_least * 11 // 10
+
+
+def test_many_alike_groups_are_tried_by_single_changes():
+    panels = tuple(
+        Panel(f"p{i}", 250 + 20 * i, 300, 2, (0, 90), group=f"g{i}", turn_group=f"t{i}") for i in range(4)
+    )
+    proven_plan(Strip(1000, panels, Repeat(270, 190, 95)), 60_000)
+
+
+def test_a_place_that_leaves_a_turn_no_column_is_passed_over():
+    # Turned, the panel is as wide as the cloth and can only lie in one place; unturned it may lie anywhere.
+    panels = (Panel("a", 4, 10, 2, (0, 90), group="g", turn_group="t"), Panel("b", 3, 3, 3))
+    plan = proven_plan(Strip(10, panels, Repeat(20, 7)), 60_000)
+    assert plan.length <= 14
+
+
+def test_alike_panels_lie_beside_free_ones_and_motifs():
+    panels = (
+        Panel("motif", 20, 20, 2, motif="m", dx=10, dy=10),
+        Panel("alike", 15, 12, 3, group="g"),
+        Panel("free", 9, 11, 4),
+    )
+    strip = Strip(60, panels, Repeat(30, 25), (Motif("m", 12, 7),), "choose")
+    proven_plan(strip, 60_000)
+
+
+def test_a_flaw_is_left_out():
+    strip = Strip(10, (Panel("a", 5, 5, 4),), flaws=(Flaw(0, 0, 1, 1),))
+    assert proven_plan(strip, 60_000).length == 11  # one of the columns begins behind the flaw
+
+
+def test_a_crease_down_the_whole_piece_leaves_the_columns_beside_it():
+    strip = Strip(10, (Panel("a", 4, 5, 4), Panel("b", 5, 6, 1)), flaws=(Flaw(4, 0, 1, 1000),))
+    plan = proven_plan(strip, 60_000)
+    assert plan.length == 15  # three behind each other on one side of it, two and the other one on the other
+    straight = straight_plan(strip, 20_000)
+    check(strip, straight)
+    check_cuts(strip, straight)
+
+
+def test_a_flaw_within_a_repeat_moves_a_panel_by_whole_repeats():
+    panel = Panel("a", 10, 5, 2, motif="m")
+    strip = Strip(10, (panel,), Repeat(0, 6), (Motif("m", 0, 1),), flaws=(Flaw(3, 2, 1, 8),))
+    plan = proven_plan(strip, 60_000)
+    assert [p.y for p in plan.placements] == [13, 19]
+
+
+def test_a_panel_fills_a_hole_left_beside_a_motif():
+    # The motif panel cannot start before row 9; the small ones fit below it.
+    panels = (Panel("a", 10, 5, 1, motif="m"), Panel("b", 5, 4, 4))
+    strip = Strip(10, panels, Repeat(0, 20), (Motif("m", 0, 9),))
+    assert proven_plan(strip, 60_000).length == 14
+
+
+def test_columns_by_the_hundred_are_searched_near_the_skyline_only():
+    panels = (Panel("a", 300, 200, 5, motif="m", dx=150, dy=100), Panel("b", 210, 330, 4, motif="m"))
+    strip = Strip(1000, panels, Repeat(7, 0), (Motif("m", 3, 0),))
+    plan = proven_plan(strip, 60_000)
+    assert plan.length <= 1000
+
+
+def test_a_repeat_of_hundreds_of_columns_with_a_drop_is_laid_too():
+    panel = Panel("a", 300, 200, 9, motif="m")
+    strip = Strip(1000, (panel,), Repeat(4, 9, 2), (Motif("m", 3, 0),))
+    proven_plan(strip, 60_000)
+
+
+def test_the_longest_piece_decides_where_it_does():
+    plan = proven_plan(Strip(100, (Panel("long", 10, 500, 1), Panel("b", 20, 30, 5))))
+    assert (plan.length, plan.proof_name) == (500, "tallest")
+
+
+def test_panels_wider_than_half_lie_one_behind_the_other():
+    plan = proven_plan(Strip(100, (Panel("a", 51, 40, 3), Panel("b", 52, 30, 2))))
+    assert (plan.length, plan.proof_name) == (180, "wider-than-half")
+
+
+def test_columns_of_a_chosen_third_drop_are_laid_better_than_greedily():
+    # Three columns lower by a third each: always taking the lowest place first ends one repeat and a third later.
+    panel = Panel("a", 303, 340, 24, motif="m", dx=151, dy=170)
+    strip = Strip(1370, (panel,), Repeat(201, 267, 89), (Motif("m", 0, 0),), "choose")
+    plan = proven_plan(strip, FULL_WORK)
+    assert plan.proven
+    assert plan.length < lay_plan(strip, 1).length
+
+
+def test_an_exact_search_that_runs_out_of_work_proves_nothing():
+    panel = Panel("a", 303, 340, 24, motif="m", dx=151, dy=170)
+    strip = Strip(1370, (panel,), Repeat(201, 267, 89), (Motif("m", 0, 0),), "choose")
+    assert not proven_plan(strip, 6_000).proven
+
+
+def test_more_leftmost_panels_than_can_be_told_apart_are_bounded_together():
+    panels = tuple(Panel(f"p{i}", 20 + 2 * i, 30, 1, group="g") for i in range(10))
+    plan = proven_plan(Strip(100, panels, Repeat(50, 40)), 30_000)
+    assert plan.at_least >= 90
+
+
+def test_too_many_sizes_for_a_programme_are_bounded_by_their_area():
+    plan = proven_plan(mixed(80), 100_000)
+    assert plan.proof_name in ("area", "possible-lengths")
+
+
+def test_sizes_with_nothing_in_common_are_bounded_by_their_area():
+    # In nanometres no two sets are equally wide, so there are more undominated sets than are looked at.
+    random = Random(3)
+    panels = tuple(
+        Panel(f"p{i}", 30_000_000 + int(random.random() * 90_000_000), 10**8 + int(random.random() * 10**8), 2)
+        for i in range(36)
+    )
+    plan = proven_plan(Strip(1_400_000_000, panels), 2_000_000)
+    assert plan.at_least * 11 // 10 >= plan.length
+
+
+def test_piles_without_number_leave_the_bound_as_it_is():
+    random = Random(4)
+    panels = tuple(Panel(f"p{i}", 600, 10**8 + int(random.random() * 10**8), 1) for i in range(14))
+    plan = proven_plan(Strip(1_400, panels), 60_000)
+    assert plan.proof_name != "possible-lengths"
+
+
+def test_three_panels_cut_straight_are_looked_at_until_nothing_is_new():
+    panels = (Panel("a", 6, 4, 1), Panel("b", 4, 6, 1), Panel("c", 6, 4, 1), Panel("d", 4, 6, 1), Panel("e", 2, 2, 1))
+    strip = Strip(10, panels)
+    plan = straight_plan(strip, FULL_WORK)
+    check(strip, plan)
+    check_cuts(strip, plan)
+    assert plan.length > plan.at_least
+    assert plan.work < FULL_WORK
