@@ -45,6 +45,11 @@ class Maker:
         self.press("home.newJob")
         _, name = control(start)
         self.touch(self.page.get_by_role("button", name=re.compile(f"^{name}")))
+        expect(self.page.get_by_role("slider")).to_be_visible()
+
+    def open_job(self, name: str = "") -> None:
+        """Opens a job from the list: its button begins with its name and tells how many covers it makes."""
+        self.touch(self.page.get_by_role("button", name=re.compile(rf"^{re.escape(name)}.* \d+ covers? · ")))
 
     def go_to(self, station: str) -> None:
         self.press(f"job.{station}")
@@ -96,8 +101,9 @@ class Maker:
 
     def go_home(self) -> None:
         while not self.find("home.newJob").is_visible():
+            before = self.page.url
             self.press("job.back")
-            self.page.wait_for_timeout(100)
+            expect(self.page).not_to_have_url(before)
 
 
 class FieldMaker(Maker):

@@ -4,6 +4,7 @@ import { Notice } from '../parts/notice.js';
 import { databaseTrouble } from '../store/database.js';
 import { room } from '../store/keeping.js';
 import { save, saveError, saveState } from '../store/session.js';
+import { keepSettings } from '../store/settings.js';
 import { say } from '../words/words.js';
 
 function trouble() {
@@ -13,10 +14,15 @@ function trouble() {
   return isFull ? say('save.full', { used: room.value?.used ?? '?' }) : say('save.unsaved');
 }
 
+function tryAgain() {
+  save();
+  keepSettings();
+}
+
 export function SaveTrouble() {
   const text = trouble();
   return html`<div role="alert" class="save-trouble">
     ${text && html`<${Notice} level="stop" text=${text} />
-      <button type="button" class="button" onClick=${() => save()}>${say('home.again')}</button>`}
+      <button type="button" class="button" onClick=${tryAgain}>${say('home.again')}</button>`}
   </div>`;
 }

@@ -28,7 +28,7 @@ const SETTLED = 250; // ms without a change before the core is asked
 async function recall(id) {
   const kept = await readAnswer(id).catch(() => undefined);
   if (kept && openJob.value?.id === id && !isCurrent.value) {
-    latest.value = { ...kept, effort: 'kept', problems: [] };
+    latest.value = { ...kept, effort: kept.effort === 'full' ? 'kept' : 'quick', problems: [] };
   }
 }
 
@@ -39,14 +39,13 @@ async function request(effort) {
   if (reply.superseded || openJob.value?.id !== id) return;
   const kept = answer.value;
   latest.value = { id, about: text, effort, answer: reply.ok ?? kept, problems: reply.problems ?? [] };
-  if (reply.ok && effort === 'full') await keep(id, text, reply.ok, revision);
+  if (reply.ok) await keep({ id, about: text, effort, answer: reply.ok }, revision);
 }
 
 // What is kept for the next start, and what the list of jobs says of it. Not keeping it costs a second's wait, no more.
-async function keep(id, text, full, revision) {
-  const asks = full.cloths.map(({ ask: { text: length }, name }) => ({ ask: length, cloth: name }));
-  await Promise.all([writeAnswer({ id, about: text, answer: full }), note(id, { last: { revision, asks } })])
-    .catch(() => undefined);
+async function keep(kept, revision) {
+  const asks = kept.answer.cloths.map(({ ask: { text: length }, name }) => ({ ask: length, cloth: name }));
+  await Promise.all([writeAnswer(kept), note(kept.id, { last: { revision, asks } })]).catch(() => undefined);
 }
 
 async function plan() {

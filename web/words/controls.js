@@ -2,7 +2,8 @@
 //
 // How to find a control: a test asks for role and name exactly as they stand here (en-GB, the first language). {…} is
 // filled in by the screen: {job}, {cushion}, {cloth}, {next}, {field}. Other languages override the same names in their
-// own file beside this one, under the key "home.newJob", "field:/name" or "option:/units=in".
+// own file beside this one, under the key "home.newJob", "field:/name" or "option:/units=in". A 'row' is
+// a line that opens an entry: a button named "Change <name>: <value>".
 //
 // How to set a field of a job document: its pattern ("*" stands for the cushion, cloth, motif or flaw) names the station
 // it is on. There, choose the cushion or cloth first where there are several (a button that begins with its name; see
@@ -23,6 +24,7 @@
 export const controls = {
   home: {
     newJob: ['button', 'New job'],
+    job: ['button', '{job} {covers} · {day} {answer}'],
     padsInHand: ['button', 'Pads in hand'],
     sizeWanted: ['button', 'Size wanted'],
     bringIn: ['button', 'Bring in a job file'],
@@ -87,9 +89,8 @@ export const controls = {
     words: ['radio', { 'en-GB': 'British', 'en-US': 'American' }],
     light: ['radio', { phone: 'As the phone', light: 'Light', dark: 'Dark', sun: 'Sunlight, black on white' }],
     units: ['radio', { in: 'Inches', cm: 'Centimetres' }],
-    currency: ['button', 'Currency: {currency}'],
+    currency: ['row', 'Currency'],
     keep: ['button', 'Ask to keep jobs safe'],
-    licences: ['button', 'Licences'],
   },
 };
 

@@ -19,8 +19,6 @@ export default {
     'hint:/cloths/*/width': 'From edge to edge, selvages included.',
     'hint:/cloths/*/motifs/*/across': 'From the left edge of the cloth, selvage included, to the middle of one motif.',
     'cloth.motifsHint': 'Points of the pattern that a face can be centered on.',
-    'settings.wordsHint': 'Selvage, center, color.',
-    'settings.finish': 'Colors and light',
   },
   parts: {
     centimetres: 'centimeters',

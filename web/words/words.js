@@ -33,6 +33,7 @@ const firstParts = partWords.value;
 // A word of a table is a text with {places}, or a function of the values where number matters ("1 cover", "2 covers").
 export function say(key, values = {}) {
   const word = words.value[key];
+  if (word === undefined) throw new Error(`no word for “${key}”`);
   if (typeof word === 'function') return word(values);
   return word.replace(/\{(\w+)\}/g, (place, name) => values[name] ?? place);
 }
