@@ -6,8 +6,9 @@ from typing import Any
 
 import pytest
 from maker import FieldMaker
-from names import fields
+from names import fields, tables
 from playwright.sync_api import Page
+from plumpline import plan
 from plumpline.fields import JOB, Field
 
 EXAMPLES = sorted((Path(__file__).resolve().parents[2] / "core/plumpline/schema/examples").glob("job-*.json"))
@@ -56,3 +57,45 @@ def test_every_choice_of_the_format_has_its_words() -> None:
 
     offered = {entry.pattern: set(entry.options) for entry in fields() if entry.kind == "choice"}
     assert offered == choices(JOB)
+
+
+def usual_values() -> list[tuple[str, str, str]]:
+    """What the screens call usual: (pattern, value, units it holds in)."""
+    found = []
+    for pattern, entry in tables()["fields"].items():
+        usual = entry.get("usual")
+        if isinstance(usual, str):
+            found.append((pattern, usual, "in"))
+        elif usual:
+            found += [(pattern, value, units) for units, value in usual.items()]
+    return found
+
+
+def put(job: dict[str, Any], pattern: str, value: str) -> dict[str, Any]:
+    """The job with a field of its first cushion or cloth set, and what that field cannot be without."""
+    here: Any = job
+    *way, last = pattern.strip("/").replace("*", "0").split("/")
+    for name in way:
+        here = here[int(name)] if isinstance(here, list) else here.setdefault(name, {})
+    here[last] = value
+    return job
+
+
+def plain_job(units: str, pattern: str) -> dict[str, Any]:
+    job = put(json.loads((EXAMPLES[0].parent / "job-harbour-room.json").read_text("utf-8")), "/units", units)
+    del job["grid"]
+    del job["cloths"][0]["sold_by"]
+    cover = job["cushions"][0]["cover"]
+    for name in ("edge", "closure", "corners"):
+        del cover[name]
+    if pattern.endswith("/run"):
+        cover["corners"] = {"kind": "tapered", "depth": "1/2 in"}
+    if pattern.endswith("closure/at"):
+        cover["closure"] = {"kind": "hand-sewn"}
+    return job
+
+
+@pytest.mark.parametrize(("pattern", "value", "units"), usual_values())
+def test_what_the_screens_call_usual_is_what_the_core_takes(pattern: str, value: str, units: str) -> None:
+    job = plain_job(units, pattern)
+    assert plan(put(plain_job(units, pattern), pattern, value)) == plan(job)

@@ -15,7 +15,7 @@ import { say } from '../words/words.js';
 function Options({ name, title }) {
   const [, values] = controls.settings[name];
   const options = Object.keys(values).map((value) => ({ value, text: say(`choice:settings.${name}=${value}`) }));
-  return html`<div class="card"><${Choice} label=${say(title)} options=${options} value=${settings.value[name]} layout="grid"
+  return html`<div class="card"><${Choice} label=${say(title)} options=${options} value=${settings.value[name]} layout="row"
     onInput=${(value) => set(name, value)} /></div>`;
 }
 

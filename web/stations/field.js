@@ -16,11 +16,12 @@ export function Problems({ at }) {
     <${Icon} name="warn" size=${20} /><span><${Fractions} text=${text} /></span></p>`);
 }
 
-// `usual` is what holds while the field is not set, where it follows from the rest of the job and the core has said it.
-export function Field({ at, usual = usualValue(job.value, at) }) {
+// What stands on a line whose field is not set: `usual` is what holds then, where it follows from the rest of the job and
+// the core has said it; `none` is the word where nothing does.
+export function Field({ at, none, usual = usualValue(job.value, at) }) {
   if (!isShown(job.value, at)) return null;
   const value = shownValue(job.value, at);
-  return html`<${Row} label=${labelOf(at)} value=${value ?? (usual && say('job.usualIs', { value: usual }))}
+  return html`<${Row} label=${labelOf(at)} value=${value ?? none ?? (usual && say('job.usualIs', { value: usual }))}
     muted=${value === undefined} problem=${problemText(at)} onOpen=${() => open(at)} />`;
 }
 

@@ -3,7 +3,7 @@ import { html } from '../parts/html.js';
 import { Icon } from '../parts/icon.js';
 import { job, openJob, redo, undo } from '../store/session.js';
 import { addressOf, back, go, inJob, place } from '../store/place.js';
-import { entryOf } from '../store/pointer.js';
+import { entryOf, isReachable } from '../store/pointer.js';
 import { set, settings } from '../store/settings.js';
 import { say } from '../words/words.js';
 import { isField, isView, nameOf } from './catalogue.js';
@@ -35,7 +35,7 @@ function Tab({ station, current }) {
 // While a measure is taken the cushion's name stands above, the job's beneath.
 function titles(field) {
   const name = job.value.name || say('home.unnamed');
-  return field && isField(field) && isView(field) ? [nameOf(job.value, entryOf(field)), name] : [name];
+  return field && isView(field) && isReachable(job.value, field) ? [nameOf(job.value, entryOf(field)), name] : [name];
 }
 
 function SunSwitch() {
@@ -59,7 +59,7 @@ function Head({ station, field }) {
 export function JobScreen() {
   const { station, field } = place.value;
   const { Screen } = stations.find(({ id }) => id === station) ?? stations[0];
-  const open = field && isField(field) && !isView(field) ? field : null;
+  const open = field && isField(field) && !isView(field) && isReachable(job.value, field) ? field : null;
   return html`<div class="screen job-screen">
     <${Head} station=${station} field=${field} />
     <nav class="stations" aria-label=${say('job.stations')}>

@@ -1,5 +1,5 @@
 // Changes to a job document as data: what to do, done without touching the old document, and what undoes it.
-import { indexIn, join, lastOf, parentOf, split, valueAt } from './pointer.js';
+import { indexIn, isReachable, join, lastOf, parentOf, split, valueAt } from './pointer.js';
 
 export const put = (at, value) => ({ do: 'put', at, value });
 export const drop = (at) => ({ do: 'drop', at });
@@ -77,17 +77,12 @@ function undoOfPut(job, at) {
   return old === undefined ? drop(missing) : put(missing, old);
 }
 
-// Can this change still be made? Not when another tab has taken its cushion or cloth away.
-function reachable(job, { at }) {
-  const [list, id] = split(at);
-  return id === undefined || !Array.isArray(job[list]) || indexIn(job[list], id) >= 0;
-}
-
-// Makes `changes` in order: the new document, and the changes that take it back again.
+// Makes `changes` in order: the new document, and the changes that take it back again. A change to a cushion or cloth
+// that another tab has taken away is left out.
 export function make(job, changes) {
   const undo = [];
   for (const change of changes) {
-    if (!reachable(job, change)) continue;
+    if (!isReachable(job, change.at)) continue;
     const made = steps[change.do](job, change);
     job = made.job;
     if (made.undo) undo.unshift(made.undo);

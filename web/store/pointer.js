@@ -38,6 +38,17 @@ export function pathOf(job, pointer) {
 
 // The kind of place a path names: "/cushions/c2/insert/width" is "/cushions/*/insert/width".
 const LISTS = new Set(['cushions', 'cloths', 'motifs', 'flaws']);
+
+// Whether every list entry on the way of a path is there; a field itself may well be unset.
+export function isReachable(job, path) {
+  let here = job;
+  return split(path).every((name, at, names) => {
+    if (LISTS.has(names[at - 1]) && (!Array.isArray(here) || indexIn(here, name) < 0)) return false;
+    here = inside(here ?? {}, name);
+    return true;
+  });
+}
+
 export function patternOf(path) {
   const names = split(path);
   return join(...names.map((name, at) => (LISTS.has(names[at - 1]) ? '*' : name)));

@@ -94,6 +94,7 @@ export default {
     'cover.back': 'Back',
     'cover.cutting': 'Cutting, for the whole job',
     'cover.next': 'cloth',
+    'cover.noCushion': 'There is no cushion yet: add one on Measure.',
     'cover.noMotifs': 'This cloth has no motif yet: add one on Cloth.',
     'cover.howTitle': 'How the size comes about',
 
@@ -115,9 +116,7 @@ export default {
     'cloth.next': 'the cut',
     'cloth.percent': '{percent} %',
     'cloth.used': 'Covers are cut from {cloth}, so it stays.',
-    'cloth.noRepeat': 'none',
-    'cloth.noDrop': 'none',
-    'cloth.noShrinkage': 'none',
+    'cloth.none': 'none',
 
     'cut.ask': 'Ask for',
     'cut.or': 'or {other}',

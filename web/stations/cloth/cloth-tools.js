@@ -10,7 +10,7 @@ import { removeEntry } from '../setting.js';
 const isUsed = (id) => job.value.cushions.some(({ cover: { front, back } }) => front?.cloth === id || back?.cloth === id);
 
 export function ClothTools({ cloth, onAdd }) {
-  const name = nameOf(job.value, cloth);
+  const name = cloth && nameOf(job.value, cloth);
   return html`<div class="stack">
     <button type="button" class="button" onClick=${onAdd}><${Icon} name="plus" />${say('cloth.add')}</button>
     ${job.value.cloths.length > 1 && (isUsed(lastOf(cloth))

@@ -20,16 +20,15 @@ function sections(laid) {
   return {
     'cloth.bolt': [['name'], ['width'], ['selvedge', laid?.selvedge?.text]],
     'cloth.direction': [['direction'], ['up']],
-    'cloth.pattern': [['repeat/across', say('cloth.noRepeat')], ['repeat/along', say('cloth.noRepeat')], ['repeat/drop', say('cloth.noDrop')],
-      ['start']],
-    'cloth.ends': [['squaring', laid?.squaring?.text], ['shrinkage/across', say('cloth.noShrinkage')],
-      ['shrinkage/along', say('cloth.noShrinkage')], ['wash']],
+    'cloth.pattern': [['repeat/across'], ['repeat/along'], ['repeat/drop'], ['start']],
+    'cloth.ends': [['squaring', laid?.squaring?.text], ['shrinkage/across'], ['shrinkage/along'], ['wash']],
     'cloth.buying': [['sold_by'], ['price/amount'], ['price/per'], ['price/currency']],
   };
 }
 
 const section = (cloth, rows, title, usable) => html`<${Fields} key=${title} title=${say(title)}>
-  ${rows[title].map(([name, usual]) => html`<${Field} key=${name} at=${`${cloth}/${name}`} usual=${usual} />`)}
+  ${rows[title].map(([name, usual]) => html`<${Field} key=${name} at=${`${cloth}/${name}`} usual=${usual}
+    none=${/^(repeat|shrinkage)/.test(name) ? say('cloth.none') : undefined} />`)}
   ${usable && html`<${Row} label=${say('cloth.usable')} value=${usable} />`}<//>`;
 
 function addCloth() {
@@ -40,6 +39,7 @@ function addCloth() {
 
 export function Cloth({ field }) {
   const cloth = chosenIn('/cloths', field);
+  if (!cloth) return html`<main class="screen-body"><${ClothTools} onAdd=${addCloth} /></main>`;
   const laid = laidOut(cloth);
   const rows = sections(laid);
   const hasPattern = ['repeat', 'motifs'].some((name) => valueAt(job.value, `${cloth}/${name}`) !== undefined);

@@ -43,6 +43,7 @@ function toCloth() {
 
 export function Cover({ field }) {
   const cushion = chosenIn('/cushions', field);
+  if (!cushion) return html`<main class="screen-body"><p class="note">${say('cover.noCushion')}</p></main>`;
   const [fit, corners, closing, front, back] = sections(cushion)
     .map(([title, rows]) => html`<${Section} key=${title} cushion=${cushion} title=${title} rows=${rows} />`);
   return html`<main class="screen-body">

@@ -24,9 +24,9 @@ export function FinishedSize({ cushion, size }) {
   const { width, length } = valueAt(job.value, `${cushion}/insert`);
   if (!size) return html`<p class="note">${say(width && length ? 'cover.coming' : 'cover.unknown')}</p>`;
   const isWanted = valueAt(job.value, `${cushion}/size_from`) === 'finished';
-  return html`<div class="finished">
+  return html`<div class="finished"><div class="finished-sizes">
     <p class="finished-line"><span class="note">${say('cover.finished')}</span><${Size} ...${size.finished} /></p>
     ${isWanted && html`<p class="finished-line"><span class="note">${say('cover.pad')}</span><${Size} ...${size.pad} /></p>`}
-    <${How} sentences=${size.working} />
+    </div><${How} sentences=${size.working} />
   </div>`;
 }

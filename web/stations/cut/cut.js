@@ -51,7 +51,7 @@ function Bar({ plan }) {
     ${first
       ? html`<button type="button" class="button-primary" onClick=${() => visit(first.path)}>
           ${say('cut.settle', { field: fullName(job.value, first.path) })}</button>`
-      : html`<button type="button" class="button-primary" disabled=${!answer.value} onClick=${show}>${say('cut.showPlan')}</button>`}
+      : html`<button type="button" class="button-primary show-plan" disabled=${!answer.value} onClick=${show}>${say('cut.showPlan')}</button>`}
   </footer>`;
 }
 

@@ -25,7 +25,7 @@ function PlanChoice({ cloth, shown, onShow }) {
 const Step = ({ title, text }) => html`<li class="row step"><p class="step-title">${title}</p>
   <p class="step-text"><${Fractions} text=${text} /></p></li>`;
 
-const Cuts = ({ straight }) => html`<section><h3 class="section-title">${say('cut.order')}</h3>
+const Cuts = ({ straight }) => html`<section class="stack"><h3 class="section-title">${say('cut.order')}</h3>
   <ol class="card card-rows rows steps">${straight.steps.map((step) => html`<${Step} key=${step.title} ...${step} />`)}</ol></section>`;
 
 const panelName = ({ count, label, cushion }) =>

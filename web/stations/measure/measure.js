@@ -1,6 +1,6 @@
 // Measure: the cushions of the job, or the one measure that is being taken.
 import { html } from '../../parts/html.js';
-import { entryOf, patternOf, valueAt } from '../../store/pointer.js';
+import { isReachable, patternOf } from '../../store/pointer.js';
 import { job, openJob } from '../../store/session.js';
 import { go, inJob } from '../../store/place.js';
 import { say } from '../../words/words.js';
@@ -33,12 +33,14 @@ const JobFields = () => html`<${Fields} title=${say('measure.job')}>
 
 export function Measure({ field }) {
   const View = field && VIEWS[patternOf(field)];
-  if (View && valueAt(job.value, entryOf(field))) return html`<${View} key=${field} at=${field} />`;
+  if (View && isReachable(job.value, field)) return html`<${View} key=${field} at=${field} />`;
   const chosen = chosenIn('/cushions', field);
   return html`<main class="screen-body">
-      <${Cushions} chosen=${chosen} onAdd=${addCushion}
-        onChoose=${(path) => go(inJob(openJob.value.id, 'measure', path))} />
-      <${JobFields} />
+      <div class="columns measure-columns">
+        <div class="column"><${Cushions} chosen=${chosen} onAdd=${addCushion}
+          onChoose=${(path) => go(inJob(openJob.value.id, 'measure', path))} /></div>
+        <div class="column"><${JobFields} /></div>
+      </div>
     </main>
     <${NextBar} step=${nextStep(chosen)} />`;
 }

@@ -22,6 +22,7 @@ const toCover = (cushion) => step('measure.cover', at('cover', cushion));
 
 // The next step from the list of cushions.
 export function nextStep(cushion) {
+  if (!cushion) return toCover('');
   const missing = missingOf(cushion);
   if (missing) return step(missing[0], at('measure', cushion + missing[1]));
   return nextCushion(cushion) ?? toCover(cushion);
