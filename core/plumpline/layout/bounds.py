@@ -405,10 +405,10 @@ class CaseBounds:
                 more = [e + h for e in ends for h in lengths if e + h < most and e + h not in ends]
                 ends.update(dict.fromkeys(more))
                 self.budget.spend(len(ends) // 4)
-                if not more or len(ends) > MOST_ENDS:
+                if len(ends) > MOST_ENDS or self.budget.over:
+                    return None
+                if not more:
                     break
-            if len(ends) > MOST_ENDS:
-                return None
         return list(ends)
 
     def by_stacks(self, below: int) -> Bound | None:

@@ -161,15 +161,14 @@ def _places(strip: Strip, group: str) -> tuple[Place, ...]:
     sizes = list(dict.fromkeys(size for of_panel in ways for size in of_panel))
     across, along = strip.repeat.across, strip.repeat.along
     rests = [0, *(r + strip.gap for r in _rests(strip, others, along=True)), *(f.y + f.h for f in strip.flaws)]
+    centres = _centres_across(strip, ways, others) if across else [0]
     found: dict[Place, None] = {}
-    for cx in _centres_across(strip, ways, others) if across else (0,):
-        for w, h in sizes:
-            first = -((cx - w // 2) // across) if across else 0
-            count = _columns(strip.width, across, cx, w) if across else 1
-            for i in range(first, first + count):
-                for rest in rests:
-                    cy = h // 2 - i * strip.repeat.drop + rest
-                    found.setdefault((cx, cy % along if along else 0), None)
+    for rest, cx, (w, h) in product(rests, centres, sizes):
+        first = -((cx - w // 2) // across) if across else 0
+        count = _columns(strip.width, across, cx, w) if across else 1
+        for i in range(first, first + count):
+            cy = h // 2 - i * strip.repeat.drop + rest
+            found.setdefault((cx, cy % along if along else 0), None)
     return tuple(found)[:MOST_PLACES]
 
 

@@ -47,13 +47,13 @@ class Best:
 
 @dataclass
 class Search:
-    """Everything a search shares: desks already set up, the budget, the chance."""
+    """Everything a search shares: desks already set up, the budget, the chance; ``better`` hears of every new best."""
 
     strip: Strip
     choices: Choices
     budget: Budget
     random: Random
-    better: Callable[[], None] | None = None
+    better: Callable[[], None]
     desks: dict[Choice, Desk | None] = field(default_factory=dict)
     best: Best | None = None
 
@@ -79,8 +79,7 @@ class Search:
         if self.best is not None and length >= self.best.length:
             return False
         self.best = Best(desk, spots, length, self.best.at_least if self.best else 0)
-        if self.better is not None:
-            self.better()
+        self.better()
         return True
 
     @property

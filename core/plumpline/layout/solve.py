@@ -22,7 +22,7 @@ from plumpline.layout.search import Best, Search, improve, lay_starts
 from plumpline.layout.straight import StraightSearch
 from plumpline.layout.strip import Placement, Plan, StraightPlan, Strip
 
-BEAMS = (1, 4, 16, 60, 200, 700, 2_500, 9_000)
+BEAMS = (1, 6, 40, 250, 1_500, 9_000)
 BOLD_STEPS = (3,)
 CLIMBED = 3
 
@@ -64,13 +64,13 @@ class _Planner:
 
     def run(self) -> None:
         """Spend the budget until plan and bound meet."""
-        choices = [choice for _, choice in lay_starts(self.search)]
-        self._bound()
+        choices = self._start()
         if not self.search.over:
             with self.budget.portion(1, 20):
                 bands = StraightSearch(self.search, self.random).run(choices[:1])
             self.search.offer(bands.desk, bands.spots)
-        with self.budget.portion(2, 5):
+        # Where the repeat binds panels the beams find more than changes of the order do.
+        with self.budget.portion(1 if self.best.desk.free else 3, 4):
             self._search_all(choices)
         if not self.search.over:
             with self.budget.portion(9, 10):
@@ -82,8 +82,7 @@ class _Planner:
 
     def straight(self) -> StraightPlan:
         """The straight-cut plan, with the bound that holds for any plan."""
-        choices = [choice for _, choice in lay_starts(self.search)]
-        self._bound()
+        choices = self._start()
         bands = StraightSearch(self.search, self.random).run(choices[:CLIMBED])
         bound = self.bounds.total()
         cuts = bands.cuts()
@@ -106,11 +105,18 @@ class _Planner:
         if self.budget.report is not None:
             self.budget.report(self.plan())
 
+    def _start(self) -> list[Choice]:
+        """First plans and bounds; the settings tried, the most promising first."""
+        with self.budget.portion(1, 3):
+            tried = lay_starts(self.search)
+        self._bound()
+        return [choice for _, choice in tried]
+
     def _bound(self) -> None:
         """Bounds that cost little: those of no programme, then the programmes while they can still tell."""
         self._meet()
         if not self.search.over:
-            with self.budget.portion(1, 4):
+            with self.budget.portion(1, 3):
                 self.bounds.strengthen(self.best.length)
             self.bounds.round_up(self.best.length)
             self._meet()
@@ -123,14 +129,13 @@ class _Planner:
 
         A proof if it came to an end for all settings there are.
         """
-        searches = []
-        for choice in choices:
-            desk = self.search.desk(choice)
-            columns = columns_of(desk)
-            if columns is not None and not self.search.over:
-                searches.append(ActiveSearch(desk, columns))
-        everything = self.search.choices.complete and self.search.choices.few and len(searches) == len(choices)
-        if not searches:
+        known = dict.fromkeys(choices)
+        rest = [choice for choice in self.search.choices.worth_trying() if choice not in known]
+        desks = [desk for choice in (*choices, *rest) if (desk := self.search.desk_if_possible(choice)) is not None]
+        columns = [(desk, columns_of(desk)) for desk in desks]
+        searches = [ActiveSearch(desk, found) for desk, found in columns if found is not None]
+        everything = self.search.choices.complete and self.search.choices.few and len(searches) == len(desks)
+        if not searches or self.search.over:
             return
         if all(suits(search.desk, search.places, self.best.length) for search in searches):
             complete = self._all(self._lay_equal(search) for search in searches)

@@ -1,7 +1,4 @@
-"""Checks the proof of a lower bound from first principles; imports nothing of the core.
-
-`accepts_proof` says whether a certificate, as the core's bounds describe them, proves that no plan is shorter.
-"""
+"""Checks the certificate of a lower bound, as the core's bounds describe it; imports nothing of the core."""
 
 from fractions import Fraction
 from itertools import product
@@ -61,19 +58,13 @@ class Case:
             return self._heaviest_in_columns(weights, room)
         best = {0: Fraction(0)}
         for panel in self.strip.panels:
-            for _ in range(panel.qty):
-                more = dict(best)
-                for used, weight in best.items():
-                    for way, extra in zip(self.ways[panel.id], weights[panel.id], strict=True):
-                        end = used + size(way)
-                        if extra and end <= room and weight + extra > more.get(end, -1):
-                            more[end] = weight + extra
-                if more == best:
-                    break
+            bars = [(size(way), x) for way, x in zip(self.ways[panel.id], weights[panel.id], strict=True) if x]
+            for _ in range(panel.qty if bars else 0):
+                pairs = [(used + wide, weight + x) for used, weight in best.items() for wide, x in [(0, 0), *bars]]
                 best, top = {}, Fraction(-1)
-                for used in sorted(more):
-                    if more[used] > top:
-                        best[used] = top = more[used]
+                for used, weight in sorted(pairs, key=lambda pair: (pair[0], -pair[1])):
+                    if used <= room and weight > top:
+                        best[used] = top = weight
         return max(best.values())
 
     def _heaviest_in_columns(self, weights, room):
@@ -105,10 +96,7 @@ class Case:
 
 
 def accepts_proof(strip, at_least, name, data, turns=None, left=None):
-    """Whether the certificate proves that no plan of `strip` is shorter than `at_least`; see the core's bounds.
-
-    An exhaustive search leaves nothing to recompute; tests compare it with brute force.
-    """
+    """Whether the certificate proves that no plan of `strip` is shorter; an exhaustive search is left to brute force."""
     if name == "exhaustive":
         return data["length"] == at_least
     if name == "each-way":

@@ -1,7 +1,7 @@
 """The engine on its own: instances as plain JSON, by call and by command."""
 
 import json
-import subprocess
+import runpy
 import sys
 
 import pytest
@@ -122,10 +122,11 @@ def test_the_command_writes_an_answer_or_the_problem_of_every_instance(tmp_path,
     assert json.loads(capsys.readouterr().out)["results"][0]["length"] == 72
 
 
-@pytest.mark.reference
-def test_the_command_runs_as_a_module(tmp_path):
+def test_the_command_runs_as_a_module(tmp_path, capsys, monkeypatch):
     jobs = tmp_path / "jobs.json"
     jobs.write_text(json.dumps(SQUARES), encoding="utf-8")
-    words = [sys.executable, "-m", "plumpline.layout", str(jobs)]
-    done = subprocess.run(words, capture_output=True, text=True, check=True)
-    assert json.loads(done.stdout)["results"][0]["proven"]
+    monkeypatch.setattr(sys, "argv", ["plumpline.layout", str(jobs)])
+    with pytest.raises(SystemExit) as ended:
+        runpy.run_module("plumpline.layout", run_name="__main__")
+    assert ended.value.code == 0
+    assert json.loads(capsys.readouterr().out)["results"][0]["proven"]

@@ -17,6 +17,7 @@ from plumpline.layout import (
     Repeat,
     Strip,
     lay_plan,
+    sets,
     straight_plan,
 )
 
@@ -102,10 +103,11 @@ def test_many_alike_groups_are_tried_by_single_changes():
 
 
 def test_a_place_that_leaves_a_turn_no_column_is_passed_over():
-    # Turned, the panel is as wide as the cloth and can only lie in one place; unturned it may lie anywhere.
-    panels = (Panel("a", 4, 10, 2, (0, 90), group="g", turn_group="t"), Panel("b", 3, 3, 3))
-    plan = proven_plan(Strip(10, panels, Repeat(20, 7)), 60_000)
-    assert plan.length <= 14
+    # Turned, the alike panels are as wide as the cloth and can only lie in its middle; unturned they may lie anywhere.
+    free = tuple(Panel(f"p{i}", 17 + 7 * i, 61 - 5 * i, 2) for i in range(7))
+    panels = (Panel("a", 40, 97, 2, (0, 90), group="g", turn_group="t"), *free)
+    plan = proven_plan(Strip(100, panels, Repeat(200, 70)), 150_000)
+    assert plan.length <= plan.at_least * 5 // 4
 
 
 def test_alike_panels_lie_beside_free_ones_and_motifs():
@@ -195,15 +197,21 @@ def test_too_many_sizes_for_a_programme_are_bounded_by_their_area():
     assert plan.proof_name in ("area", "possible-lengths")
 
 
-def test_sizes_with_nothing_in_common_are_bounded_by_their_area():
-    # In nanometres no two sets are equally wide, so there are more undominated sets than are looked at.
-    random = Random(3)
-    panels = tuple(
-        Panel(f"p{i}", 30_000_000 + int(random.random() * 90_000_000), 10**8 + int(random.random() * 10**8), 2)
-        for i in range(36)
-    )
-    plan = proven_plan(Strip(1_400_000_000, panels), 2_000_000)
-    assert plan.at_least * 11 // 10 >= plan.length
+def test_a_bound_that_would_take_too_many_sets_is_left_out(monkeypatch):
+    strip = mixed(12)
+    listed = proven_plan(strip, 100_000)
+    assert listed.proof_name in ("rows", "possible-lengths")
+    monkeypatch.setattr(sets, "MOST_SETS", 5)
+    by_size = proven_plan(strip, 100_000)
+    assert by_size.at_least == listed.at_least
+    monkeypatch.setattr(sets, "MOST_PAIRS", 2)
+    assert proven_plan(strip, 100_000).at_least <= listed.at_least
+
+
+def test_a_strip_that_could_stand_along_the_roll_does_not_spoil_the_bound():
+    panels = (*mixed(9).panels, Panel("strip", 1300, 60, 2, (0, 90)))
+    plan = proven_plan(Strip(1400, panels), 200_000)
+    assert plan.length < 1300
 
 
 def test_piles_without_number_leave_the_bound_as_it_is():
