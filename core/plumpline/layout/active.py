@@ -113,9 +113,10 @@ def _lift(laid: Place, later: Place) -> int:
 class ActiveSearch:
     """The places of a desk, and the search over them."""
 
-    def __init__(self, desk: Desk, columns: list[list[tuple[int, ...]]]) -> None:
+    def __init__(self, desk: Desk, columns: list[list[tuple[int, ...]]], budget: Budget) -> None:
         self.desk = desk
         self.places = places_of(desk, columns)
+        budget.spend(len(self.places) ** 2 // 4)
         self.lift = [[_lift(p, q) for q in self.places] for p in self.places]
         self.of_kind = [[i for i, p in enumerate(self.places) if p.kind == k] for k in range(len(desk.kinds))]
         self.rule = [(p.way.residue, p.way.step) for p in self.places]

@@ -132,8 +132,8 @@ class _Planner:
         known = dict.fromkeys(choices)
         rest = [choice for choice in self.search.choices.worth_trying() if choice not in known]
         desks = [desk for choice in (*choices, *rest) if (desk := self.search.desk_if_possible(choice)) is not None]
-        columns = [(desk, columns_of(desk)) for desk in desks]
-        searches = [ActiveSearch(desk, found) for desk, found in columns if found is not None]
+        columns = ((desk, self._columns(desk)) for desk in desks)
+        searches = [ActiveSearch(desk, found, self.budget) for desk, found in columns if found is not None]
         everything = self.search.choices.complete and self.search.choices.few and len(searches) == len(desks)
         if not searches or self.search.over:
             return
@@ -143,6 +143,9 @@ class _Planner:
             complete = any(self._all(self._beam(search, width) for search in searches) for width in BEAMS)
         if complete and everything and not self.search.over:
             self._exhausted(sum(search.states for search in searches))
+
+    def _columns(self, desk: Desk) -> list[list[tuple[int, ...]]] | None:
+        return None if self.search.over else columns_of(desk)
 
     def _all(self, outcomes: Iterable[bool]) -> bool:
         """Whether all are true; none is left out, for each may find a shorter layout."""

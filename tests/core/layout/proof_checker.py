@@ -96,7 +96,7 @@ class Case:
 
 
 def accepts_proof(strip, at_least, name, data, turns=None, left=None):
-    """Whether the certificate proves that no plan of `strip` is shorter; an exhaustive search is left to brute force."""
+    """Whether the certificate proves the bound on `strip`; an exhaustive search is left to brute force."""
     if name == "exhaustive":
         return data["length"] == at_least
     if name == "each-way":
