@@ -131,8 +131,9 @@ def set_up_tools() -> None:
 
 def set_up_packages() -> None:
     """The front-end packages, exactly as the lock file says."""
-    if not shutil.which("npm"):
-        raise SystemExit("build.py: npm was not found; install node 20 or newer with npm")
+    node = shutil.which("node") and subprocess.run(["node", "--version"], capture_output=True, text=True).stdout
+    if not node or int(node.strip("v\n").split(".")[0]) < 20 or not shutil.which("npm"):
+        raise SystemExit(f"build.py: node 20 or newer with npm is needed; found {node or 'none'}")
     key = digest(WEB / "package.json", WEB / "package-lock.json", WEB / ".npmrc")
     title = "npm: fetching the pinned front-end packages"
     once(PACKAGES / ".stamp", key, title, lambda: run(shutil.which("npm") or "npm", "ci", cwd=WEB))
@@ -156,7 +157,7 @@ def set_up_browser() -> None:
             run("apt-get", "install", "-q", "-y", "--no-install-recommends", "chromium")
     if not find_browser():
         say("browser: installing Playwright's Chromium")
-        run(PYTHON, "-m", "playwright", "install", "chromium")
+        run(PYTHON, "-m", "playwright", "install", *(["--with-deps"] if os.geteuid() == 0 else []), "chromium")
 
 
 def set_up() -> None:
@@ -300,6 +301,17 @@ def copy_web(dist: Path) -> None:
     shutil.copytree(WEB, dist, ignore=unshipped)
 
 
+def carry_policy(dist: Path) -> None:
+    """Put the content policy into the page too, for hosts that send no headers of their own."""
+    page = dist / "index.html"
+    text, place = page.read_text("utf-8"), '<meta charset="utf-8">'
+    if text.count(place) != 1:
+        raise SystemExit(f"build.py: index.html must say {place} exactly once")
+    policy = POLICY.removesuffix("; frame-ancestors 'none'")  # which only a header can say
+    meta = f'{place}\n  <meta http-equiv="Content-Security-Policy" content="{policy}">'
+    page.write_text(text.replace(place, meta), "utf-8")
+
+
 def copy_vendored(dist: Path) -> None:
     (dist / "vendor/pyodide").mkdir(parents=True)
     for name, source in VENDORED.items():
@@ -370,6 +382,7 @@ def assemble(dist: Path, work: Path) -> None:
     fresh = work / "dist"
     shutil.rmtree(fresh, ignore_errors=True)
     copy_web(fresh)
+    carry_policy(fresh)
     copy_vendored(fresh)
     shutil.copyfile(work / "python_stdlib.zip", fresh / "vendor/pyodide/python_stdlib.zip")
     shutil.copyfile(work / "plumpline.zip", fresh / "plumpline.zip")
@@ -524,7 +537,11 @@ def make_server(
 
 
 def serve(dist: Path, port: int) -> None:
-    with make_server(dist, port) as server:
+    try:
+        server = make_server(dist, port)
+    except OSError as error:
+        raise SystemExit(f"build.py: port {port} cannot be used ({error.strerror}); try --port 0") from None
+    with server:
         say("serving; stop with Ctrl+C")
         print(f"\n    http://localhost:{server.server_port}/\n", flush=True)
         with contextlib.suppress(KeyboardInterrupt):

@@ -82,6 +82,13 @@ def test_the_bundle_holds_compiled_python_only_and_no_date(dist: Path) -> None:
         assert not [entry.filename for entry in entries if entry.filename.endswith(".py")]
 
 
+def test_the_page_carries_the_policy_itself_for_hosts_that_send_no_headers(script: ModuleType, dist: Path) -> None:
+    page = (dist / "index.html").read_text()
+    carried = re.search(r'<meta http-equiv="Content-Security-Policy" content="([^"]+)">', page)[1]
+    assert f"{carried}; frame-ancestors 'none'" == script.POLICY
+    assert page.index("Content-Security-Policy") < page.index("<script")
+
+
 def test_the_licence_of_everything_that_is_shipped_is_shipped_too(dist: Path) -> None:
     text = (dist / "licences.txt").read_text()
     for name in ("Plumpline", "preact 11.2.0", "htm 3.1.1", "idb 8.0.4", "@preact/signals 2.11.4", "Pyodide", "Python"):

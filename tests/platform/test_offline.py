@@ -6,7 +6,7 @@ from types import ModuleType
 
 import pytest
 from handset import Phone, Site
-from playwright.sync_api import Page, Playwright
+from playwright.sync_api import Page, Playwright, expect
 from questions import caches, core_state, offline_state, reading, wait_until
 
 MEGABYTE = 1_000_000
@@ -90,7 +90,7 @@ def test_a_device_without_room_is_told_so(handset: Phone, site: Site) -> None:
     page = handset.open()
     state = wait_until(page, offline_state, phase="failed")
     assert state["code"] == "full"
-    assert "no room" in state["text"]
+    expect(page.get_by_text("this device has no room left")).to_be_visible()
     assert reading(page) == "17 5/8 in"
 
 

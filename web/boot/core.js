@@ -2,15 +2,11 @@
 import { signal } from '../vendor/signals.mjs';
 import { brokenStarts, forgetFailures, noteFailure, noteStart } from './starts.js';
 
-/** {phase: 'starting' | 'ready' | 'failed', whole, code, text}: `whole` once every module was imported, `code`
- *  why it failed ('slow' | 'broken' | 'twice'), `text` the same for a person. */
-export const coreState = signal({ phase: 'starting', whole: false, code: '', text: 'Starting the sums…' });
+/** {phase: 'starting' | 'ready' | 'failed', whole, code, detail}: `whole` once every module was imported, `code`
+ *  why it failed ('slow' | 'broken' | 'twice'), `detail` what was heard of it, not meant for the maker. */
+const STARTING = { phase: 'starting', whole: false, code: '', detail: '' };
+export const coreState = signal(STARTING);
 
-const TEXTS = {
-  slow: 'The part that does the sums did not start in time. Your jobs are safe: you can read and export them.',
-  broken: 'The part that does the sums could not start. Your jobs are safe: you can read and export them.',
-  twice: 'The part that does the sums broke off twice, so it was not started again. Your jobs are safe: you can read and export them.',
-};
 const PATIENCE = 90_000; // ms without any sign of life; a slow phone on a slow line needs most of it
 
 let worker = null;
@@ -22,7 +18,7 @@ let number = 0;
 /** Ask the core; resolves with its reply, or with {superseded: true} if a newer question with the same
  *  `replaces` arrived before this one was sent. Rejects if Python failed. */
 export function ask(request, { replaces = '' } = {}) {
-  if (coreState.value.phase === 'failed') return Promise.reject(new Error(coreState.value.text));
+  if (coreState.value.phase === 'failed') return Promise.reject(failure());
   return new Promise((resolve, reject) => {
     for (const older of queue.filter((entry) => replaces && entry.replaces === replaces)) {
       older.resolve({ superseded: true });
@@ -45,7 +41,7 @@ export const retryCore = () => begin(0);
 
 async function begin(broken) {
   stop();
-  coreState.value = { phase: 'starting', whole: false, code: '', text: 'Starting the sums…' };
+  coreState.value = STARTING;
   await noteStart(broken);
   watchOver();
   worker = new Worker(new URL('../worker.js', import.meta.url), { type: 'module' });
@@ -62,7 +58,7 @@ function hear({ state, id, reply, error, broken }) {
   else if (state === 'ready') {
     clearTimeout(timer);
     forgetFailures();
-    coreState.value = { phase: 'ready', whole: false, code: '', text: '' };
+    coreState.value = { ...STARTING, phase: 'ready' };
     sendNext();
   } else if (state === 'whole') coreState.value = { ...coreState.value, whole: true };
   else watchOver();
@@ -96,12 +92,14 @@ function stop() {
   worker = null;
 }
 
+const failure = () => new Error(`Python is not running: ${coreState.value.code}, ${coreState.value.detail}`);
+
 function fail(code, detail) {
   stop();
   if (code !== 'twice') noteFailure();
-  coreState.value = { phase: 'failed', whole: false, code, text: TEXTS[code], detail };
+  coreState.value = { phase: 'failed', whole: false, code, detail };
   const waiting = asked ? [asked, ...queue] : queue;
   asked = null;
   queue = [];
-  for (const { reject } of waiting) reject(new Error(`${TEXTS[code]} (${detail})`));
+  for (const { reject } of waiting) reject(failure());
 }

@@ -3,19 +3,12 @@ import { effect, signal } from '../vendor/signals.mjs';
 import { coreState } from './core.js';
 
 /** {phase: 'none' | 'saving' | 'verified' | 'failed', done, total, update: 'none' | 'waiting' | 'failed',
- *  code, text}. 'verified' is said only after every file was found whole in the cache and every module of the
- *  core was imported (faults B26, B30). `code`: '' | 'unsafe' | 'full' | 'broken' | 'core'; `text` says it to a
- *  person. A failed update leaves the phase alone: the build that runs is as whole as before. */
-export const offlineState = signal({ phase: 'none', done: 0, total: 0, update: 'none', code: '', text: '' });
+ *  code}. 'verified' is said only after every file was found whole in the cache and every module of the
+ *  core was imported (faults B26, B30). `code`: '' | 'unsafe' | 'full' | 'broken' | 'core'. A failed update leaves the phase alone: the build that runs is as whole as before. */
+export const offlineState = signal({ phase: 'none', done: 0, total: 0, update: 'none', code: '' });
 
-const TEXTS = {
-  unsafe: 'This address cannot keep the app for use without signal. Open it by https.',
-  full: 'This device has no room left to keep the app for use without signal. Free some space, then reopen it.',
-  broken: 'Saving the app for use without signal broke off. It goes on when you next open it with signal.',
-  core: 'The app is saved, but the part that does the sums has not started, so do not count on it yet.',
-};
 const note = (changes) => (offlineState.value = { ...offlineState.peek(), ...changes });
-const fail = (code) => note({ phase: 'failed', code, text: TEXTS[code] });
+const fail = (code) => note({ phase: 'failed', code });
 
 const isKept = signal(false); // every file of this build is in the cache, whole
 let registration = null;
@@ -24,7 +17,7 @@ let reason = 'broken'; // why the last save failed
 /** Save the app for use without signal. Call it once; it never holds up or breaks the page. */
 export async function startOffline() {
   const { serviceWorker } = navigator;
-  if (!serviceWorker) return note({ code: 'unsafe', text: TEXTS.unsafe });
+  if (!serviceWorker) return note({ code: 'unsafe' });
   const wasControlled = Boolean(serviceWorker.controller);
   serviceWorker.addEventListener('message', ({ data }) => hear(data));
   serviceWorker.addEventListener('controllerchange', () => wasControlled && location.reload());
@@ -96,7 +89,7 @@ function sayWhetherVerified() {
   const { phase, whole } = coreState.value;
   if (!isKept.value) return;
   if (whole) {
-    note({ phase: 'verified', code: '', text: '' });
+    note({ phase: 'verified', code: '' });
     navigator.storage?.persist?.();
   } else if (phase === 'failed') fail('core');
 }

@@ -9,9 +9,9 @@ import { say } from '../words/words.js';
 const SIGNS = { none: 'offline', saving: 'download', verified: 'saved', failed: 'warn' };
 
 function Offline() {
-  const { phase, done, total } = offlineState.value;
+  const { phase, code, done, total } = offlineState.value;
   return html`<p class="readiness-line" role="status"><${Icon} name=${SIGNS[phase]} size=${20} />
-    ${say(`offline.${phase}`, { done, total })}</p>`;
+    ${say(`offline.${code || phase}`, { done, total })}</p>`;
 }
 
 function Update() {

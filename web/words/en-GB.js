@@ -52,7 +52,10 @@ export default {
     'offline.none': 'Not yet ready for no signal',
     'offline.saving': 'Getting ready for no signal: {done} of {total}',
     'offline.verified': 'Ready for no signal',
-    'offline.failed': 'Not ready for no signal',
+    'offline.unsafe': 'Not ready for no signal: this address cannot keep the app. Open it by https.',
+    'offline.full': 'Not ready for no signal: this device has no room left for the app. Free some space, then open it again.',
+    'offline.broken': 'Not ready for no signal: saving the app broke off. It goes on when you next open it with signal.',
+    'offline.core': 'Not ready for no signal: the app is saved, but the arithmetic has not started.',
     'offline.update': 'A newer Plumpline is ready. Your jobs stay as they are.',
     'offline.updateFailed': 'A newer Plumpline could not be fetched whole; this one goes on working.',
 
