@@ -22,7 +22,7 @@ EIGHTHS = {
 
 @cache
 def tables() -> dict[str, Any]:
-    """{"controls": {screen: {key: [role, name]}}, "fields": {pattern: {station, name, kind, …}}} as the file has them."""
+    """{"controls": {screen: {key: [role, name]}}, "fields": {pattern: {station, name, kind, …}}}, as in the file."""
     program = (
         "import(process.argv[1]).then(({ controls, fields }) => "
         "process.stdout.write(JSON.stringify({ controls, fields })))"

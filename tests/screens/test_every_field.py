@@ -8,6 +8,7 @@ import pytest
 from maker import FieldMaker
 from names import fields, tables
 from playwright.sync_api import Page
+
 from plumpline import plan
 from plumpline.fields import JOB, Field
 

@@ -120,7 +120,9 @@ def test_names_from_a_file_are_only_ever_text(home: Page) -> None:
     assert home.locator(".job-card img, .job-card b").count() == 0
 
 
-def test_a_job_that_is_here_already_is_kept_beside_or_replaced_as_asked(home: Page, maker_at: Callable[[Page], Maker]) -> None:
+def test_a_job_that_is_here_already_is_kept_beside_or_replaced_as_asked(
+    home: Page, maker_at: Callable[[Page], Maker]
+) -> None:
     maker = maker_at(home)
     pick(home, text(name="Harbour room, changed"))
     maker.press("home.keepBoth")
@@ -154,7 +156,7 @@ SHARE = """
 
 
 def test_an_installed_app_hands_a_file_to_the_share_sheet(handset: Phone, maker_at: Callable[[Page], Maker]) -> None:
-    """Fault B31: no viewer without a way back; a refusal for want of a touch asks for one; a change of mind is silent."""
+    """Fault B31: no viewer without a way back; a refusal for want of a touch asks for one."""
     handset.page.add_init_script(SHARE % "'AbortError', 'NotAllowedError'")
     maker = maker_at(handset.open())
     maker.start_job()

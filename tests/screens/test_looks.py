@@ -15,6 +15,16 @@ WEB = ROOT / "web"
 EXAMPLES = ROOT / "core/plumpline/schema/examples"
 LIGHTS = ["light", "dark", "sun"]
 ANSWER_MS = 60_000
+# One field of each kind of entry.
+ROWS = (
+    ("measure", "Width"),
+    ("cover", "Front pattern"),
+    ("cover", "Seam allowance"),
+    ("cloth", "Price"),
+    ("cloth", "Sold by"),
+    ("measure", "How many"),
+    ("measure", "Cushion name"),
+)
 STATIONS = ("measure", "cover", "cloth", "cut")
 SMALL_TARGETS = """() => [...document.querySelectorAll('button, a, [role=slider], input:not([hidden]), textarea')]
   .filter((one) => one.checkVisibility() && (!document.querySelector('dialog[open]') || one.closest('dialog')))
@@ -23,9 +33,12 @@ SMALL_TARGETS = """() => [...document.querySelectorAll('button, a, [role=slider]
   .filter(([box]) => Math.min(box.width, box.height) < 47.99)
   .map(([box, name]) => `${box.width} × ${box.height}: ${name}`)"""
 CUT_OFF = """() => [...document.querySelectorAll('.screen *:not(svg *):not(.visually-hidden):not(.job-name)')]
-  .filter((one) => one.checkVisibility() && !one.querySelector('.measure-tape') && one.scrollWidth > one.clientWidth + 1 && one.clientWidth > 0
+  .filter((one) => one.checkVisibility() && !one.querySelector('.measure-tape')
+    && one.scrollWidth > one.clientWidth + 1 && one.clientWidth > 0
     && !['inline', 'contents'].includes(getComputedStyle(one).display) && !one.matches('.stations, .tape, .tape *'))
   .map((one) => one.outerHTML.slice(0, 100))"""
+VIOLATIONS = """async () => (await axe.run(document)).violations
+  .map((one) => [one.id, one.nodes.map((node) => node.html).slice(0, 3)])"""
 SMALL_INPUTS = """() => [...document.querySelectorAll('input, textarea, select')]
   .filter((one) => parseFloat(getComputedStyle(one).fontSize) < 16).map((one) => one.outerHTML.slice(0, 90))"""
 
@@ -57,8 +70,7 @@ def screens(maker: Maker, name: str) -> Iterator[str]:
     maker.press("cut.why")
     yield "the working"
     maker.press("job.close")
-    for station, row in (("measure", "Width"), ("cover", "Front pattern"), ("cover", "Seam allowance"), ("cloth", "Price"),
-                         ("cloth", "Sold by"), ("measure", "How many"), ("measure", "Cushion name")):
+    for station, row in ROWS:
         maker.go_to(station)
         maker.touch(maker.row(row).first)
         yield row
@@ -74,9 +86,7 @@ def test_axe_finds_nothing_on_any_screen(handset: Phone, maker: Maker, axe: str,
         maker.page.evaluate("async () => (await import('./store/settings.js')).set('light', 'sun')")
     for screen in screens(maker, name):
         maker.page.evaluate(axe)
-        found = maker.page.evaluate(
-            "async () => (await axe.run(document)).violations.map((one) => [one.id, one.nodes.map((node) => node.html).slice(0, 3)])"
-        )
+        found = maker.page.evaluate(VIOLATIONS)
         assert found == [], f"{screen} in {light}"
     handset.forgive("Applying inline style")  # axe's own, which the policy refuses
 
@@ -119,7 +129,8 @@ def test_sunlight_is_one_touch_at_the_cut_and_black_on_white(maker: Maker) -> No
     maker.go_to("cut")
     maker.press("cut.sun")
     colours = maker.page.evaluate(
-        "() => [document.documentElement, document.querySelector('.screen')].map((one) => [getComputedStyle(one).color, getComputedStyle(one).backgroundColor])"
+        """() => [document.documentElement, document.querySelector('.screen')]
+          .map((one) => [getComputedStyle(one).color, getComputedStyle(one).backgroundColor])"""
     )
     assert colours == [["rgb(0, 0, 0)", "rgb(255, 255, 255)"]] * 2
 
@@ -137,8 +148,15 @@ def test_the_american_table_says_only_what_the_first_one_has(phone: Page) -> Non
 
 def test_every_word_a_screen_asks_for_is_in_the_first_table(phone: Page) -> None:
     """Words that are put together from parts (`core.${code}`) are met by the tests that show them."""
-    sources = "\n".join(file.read_text("utf-8") for folder in ("home", "stations", "store") for file in (WEB / folder).rglob("*.js"))
+    files = [file for folder in ("home", "stations", "store") for file in (WEB / folder).rglob("*.js")]
+    sources = "\n".join(file.read_text("utf-8") for file in files)
     asked = sorted(set(re.findall(r"""\bsay\('([\w.:/*=-]+)'""", sources)))
     assert len(asked) > 80
-    missing = phone.evaluate("async (keys) => { const { has } = await import('./words/words.js'); return keys.filter((key) => !has(key)); }", asked)
+    missing = phone.evaluate(
+        """async (keys) => {
+          const { has } = await import('./words/words.js');
+          return keys.filter((key) => !has(key));
+        }""",
+        asked,
+    )
     assert missing == []

@@ -20,6 +20,14 @@ CONNECTIONS = """
     return opening;
   };
 """
+# A browser that counts how often it is asked to keep what is stored, and always answers the same.
+PERSIST = """
+  window.asked = 0;
+  StorageManager.prototype.persist = async () => {
+    window.asked += 1;
+    return %s;
+  };
+"""
 # A newer Plumpline: the same app, one version of the database on.
 NEWER = """
   const open = IDBFactory.prototype.open;
@@ -29,7 +37,9 @@ NEWER = """
 """
 
 
-def test_a_killed_app_opens_again_at_the_same_job_station_and_field(handset: Phone, maker: Maker, maker_at: Callable[[Page], Maker]) -> None:
+def test_a_killed_app_opens_again_at_the_same_job_station_and_field(
+    handset: Phone, maker: Maker, maker_at: Callable[[Page], Maker]
+) -> None:
     maker.start_job()
     maker.tape("17 5/8 in")
     maker.press("measure.next", next="height")
@@ -45,7 +55,9 @@ def test_a_killed_app_opens_again_at_the_same_job_station_and_field(handset: Pho
     expect(again.row("Width")).to_contain_text("17 5/8 in")
 
 
-def test_a_killed_app_opens_again_at_the_sheet_that_was_open(handset: Phone, maker: Maker, maker_at: Callable[[Page], Maker]) -> None:
+def test_a_killed_app_opens_again_at_the_sheet_that_was_open(
+    handset: Phone, maker: Maker, maker_at: Callable[[Page], Maker]
+) -> None:
     maker.start_job()
     maker.go_to("cloth")
     maker.touch(maker.row("Cloth width"))
@@ -58,7 +70,9 @@ def test_a_killed_app_opens_again_at_the_sheet_that_was_open(handset: Phone, mak
     expect(maker_at(page).row("Cloth width")).to_contain_text("54 in")
 
 
-def test_undo_and_redo_go_many_steps_and_outlive_a_restart(handset: Phone, maker: Maker, maker_at: Callable[[Page], Maker]) -> None:
+def test_undo_and_redo_go_many_steps_and_outlive_a_restart(
+    handset: Phone, maker: Maker, maker_at: Callable[[Page], Maker]
+) -> None:
     maker.start_job()
     maker.tape("17 5/8 in")
     maker.press("measure.next", next="height")
@@ -227,7 +241,12 @@ def test_a_tab_that_holds_the_database_back_is_named_and_waited_for(handset: Pho
     assert handset.context
     holder = handset.context.new_page()
     holder.goto(handset.site.url + "readings.json")
-    holder.evaluate("() => new Promise((done) => { (window.held = indexedDB.open('plumpline', 1)).onsuccess = () => done(); })")
+    holder.evaluate(
+        """() => new Promise((done) => {
+          window.held = indexedDB.open('plumpline', 1);
+          held.onsuccess = () => done();
+        })"""
+    )
     handset.page.bring_to_front()
     handset.page.add_init_script(NEWER)
     page = handset.open()
@@ -239,11 +258,11 @@ def test_a_tab_that_holds_the_database_back_is_named_and_waited_for(handset: Pho
 
 
 @pytest.mark.parametrize("answer", [True, False])
-def test_storage_is_asked_to_last_and_its_answer_shown(handset: Phone, answer: bool, maker_at: Callable[[Page], Maker]) -> None:
+def test_storage_is_asked_to_last_and_its_answer_shown(
+    handset: Phone, answer: bool, maker_at: Callable[[Page], Maker]
+) -> None:
     """Fault B16."""
-    handset.page.add_init_script(
-        f"StorageManager.prototype.persist = async () => {{ window.asked = (window.asked ?? 0) + 1; return {str(answer).lower()}; }};"
-    )
+    handset.page.add_init_script(PERSIST % str(answer).lower())
     maker = maker_at(handset.open())
     maker.start_job()
     maker.tape("18 in")

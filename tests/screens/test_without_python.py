@@ -45,7 +45,9 @@ def test_a_file_comes_in_by_its_form_alone_though_python_fails(handset: Phone, s
     forgive_the_worker(handset)
 
 
-def test_measures_are_taken_before_python_has_started(handset: Phone, site: Site, maker_at: Callable[[Page], Maker]) -> None:
+def test_measures_are_taken_before_python_has_started(
+    handset: Phone, site: Site, maker_at: Callable[[Page], Maker]
+) -> None:
     site.instead["plumpline.zip"] = DAMAGED
     maker = maker_at(handset.open())
     maker.start_job()
