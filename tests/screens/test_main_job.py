@@ -143,3 +143,21 @@ def test_the_dialect_changes_every_screen_and_no_measure(maker: Maker) -> None:
     expect(maker.row("Selvage, each side")).to_be_visible()
     after = maker.page.evaluate("async () => JSON.stringify((await import('./store/session.js')).job.value)")
     assert after == before
+
+
+def test_what_stops_one_cloth_is_told_beside_the_answer_for_the_other(maker: Maker) -> None:
+    walk_main_job(maker)
+    maker.go_to("cloth")
+    maker.press("cloth.add")
+    maker.go_to("cover")
+    maker.touch(maker.row("Back cloth"))
+    maker.choose("Cloth 2")
+    maker.press("job.done")
+    maker.go_to("cut")
+    expect(trouble(maker, "Cloth 2, Cloth width")).to_be_visible(timeout=ANSWER_MS)
+    expect(maker.page.get_by_role("img", name="1 5/8 yd", exact=True)).to_be_visible()
+    maker.press("cut.settle", field="Cloth 2, Cloth width")
+    maker.tape("54 in")
+    maker.press("job.done")
+    maker.go_to("cut")
+    expect(maker.page.get_by_role("img", name="1 5/8 yd", exact=True)).to_have_count(2, timeout=ANSWER_MS)

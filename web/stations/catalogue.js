@@ -83,6 +83,7 @@ const conditions = [
   [/\/group$/, (job, path) => whenPattern(job, path, 'alike')],
   [/\/insert\/clearance$/, (job, path) => valueAt(job, `${parentOf(path)}/measured`) === 'opening'],
   [/\/insert\/again\/\w+$/, () => false],
+  [/\/insert\/measured$/, (job, path) => valueAt(job, `${entryOf(path)}/size_from`) !== 'finished'],
   [/\/price\/(per|currency)$/, (job, path) => whenSet(job, parentOf(path))],
   [/\/wash$/, (job, path) => whenSet(job, `${parentOf(path)}/shrinkage`)],
   [/\/start$/, (job, path) => ['repeat', 'motifs', 'flaws'].some((name) => whenSet(job, `${parentOf(path)}/${name}`))],

@@ -12,8 +12,7 @@ export function chosenIn(list, field) {
   return paths.find((path) => field === path || field?.startsWith(`${path}/`)) ?? paths[0];
 }
 
-export function Chooser({ list, chosen, onChoose }) {
-  const paths = entryPaths(list);
+export function Chooser({ paths, chosen, onChoose }) {
   if (paths.length < 2) return null;
   return html`<div class="chooser" role="group">${paths.map((path) => html`
     <button key=${path} type="button" class="chooser-one" aria-pressed=${String(path === chosen)}

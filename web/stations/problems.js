@@ -6,11 +6,14 @@ import { answer, isCurrent, problems } from '../store/answers.js';
 
 const placed = (entry) => ({ ...entry, path: pathOf(job.value, entry.at) });
 
-// Everything that keeps the job from being answered, each with the path of its field.
-export const troubles = computed(() => problems.value.map(placed));
+const allNotices = computed(() => (isCurrent.value && answer.value ? answer.value.notices.map(placed) : []));
+const stops = ({ level }) => level === 'stop';
 
-// The notices of an answer that still holds.
-export const notices = computed(() => (isCurrent.value && answer.value ? answer.value.notices.map(placed) : []));
+// Everything that keeps the job, or a part of it, from being answered, each with the path of its field.
+export const troubles = computed(() => [...problems.value.map(placed), ...allNotices.value.filter(stops)]);
+
+// What else an answer that still holds has to say.
+export const notices = computed(() => allNotices.value.filter((notice) => !stops(notice)));
 
 // A field that was never filled in is not yet a mistake; the station where the answer stands asks for it.
 const isMissing = ({ code }) => code.startsWith('missing-');

@@ -6,7 +6,7 @@ import { job, openJob } from '../../store/session.js';
 import { go, inJob, moveTo } from '../../store/place.js';
 import { say } from '../../words/words.js';
 import { Row } from '../../parts/row.js';
-import { Chooser, chosenIn } from '../chooser.js';
+import { Chooser, chosenIn, entryPaths } from '../chooser.js';
 import { Field, Fields } from '../field.js';
 import { NextBar } from '../next-bar.js';
 import { addEntry, freeId } from '../setting.js';
@@ -45,7 +45,7 @@ export function Cloth({ field }) {
   const hasPattern = ['repeat', 'motifs'].some((name) => valueAt(job.value, `${cloth}/${name}`) !== undefined);
   const next = { name: say('cloth.next'), go: () => go(inJob(openJob.value.id, 'cut')) };
   return html`<main class="screen-body">
-      <${Chooser} list="/cloths" chosen=${cloth} onChoose=${(path) => moveTo(inJob(openJob.value.id, 'cloth', path))} />
+      <${Chooser} paths=${entryPaths('/cloths')} chosen=${cloth} onChoose=${(path) => moveTo(inJob(openJob.value.id, 'cloth', path))} />
       <div class="columns">
         <div class="column">
           ${section(cloth, rows, 'cloth.bolt', laid?.usable_width.text)}${section(cloth, rows, 'cloth.direction')}${section(cloth, rows, 'cloth.buying')}

@@ -6,7 +6,7 @@ import { lastOf, valueAt } from '../../store/pointer.js';
 import { job, openJob } from '../../store/session.js';
 import { go, inJob, moveTo } from '../../store/place.js';
 import { say } from '../../words/words.js';
-import { Chooser, chosenIn } from '../chooser.js';
+import { Chooser, chosenIn, entryPaths } from '../chooser.js';
 import { Field, Fields } from '../field.js';
 import { NextBar } from '../next-bar.js';
 import { visit } from '../visit.js';
@@ -47,7 +47,7 @@ export function Cover({ field }) {
   const [fit, corners, closing, front, back] = sections(cushion)
     .map(([title, rows]) => html`<${Section} key=${title} cushion=${cushion} title=${title} rows=${rows} />`);
   return html`<main class="screen-body">
-      <${Chooser} list="/cushions" chosen=${cushion} onChoose=${(path) => moveTo(inJob(openJob.value.id, 'cover', path))} />
+      <${Chooser} paths=${entryPaths('/cushions')} chosen=${cushion} onChoose=${(path) => moveTo(inJob(openJob.value.id, 'cover', path))} />
       <div class="columns">
         <div class="column">
           <section class="card cover-picture"><${CushionPicture} cushion=${cushion} />

@@ -4,7 +4,7 @@ import { answer, isCurrent, wantsFull } from '../../store/answers.js';
 import { job, openJob } from '../../store/session.js';
 import { inJob, moveTo } from '../../store/place.js';
 import { say } from '../../words/words.js';
-import { Chooser, chosenIn } from '../chooser.js';
+import { Chooser } from '../chooser.js';
 import { fullName } from '../catalogue.js';
 import { troubles } from '../problems.js';
 import { visit } from '../visit.js';
@@ -23,20 +23,24 @@ function useFullPlan() {
   }, []);
 }
 
-const lineOf = (cloths, chosen) => cloths.find(({ cloth }) => `/cloths/${cloth}` === chosen) ?? cloths[0];
+// The cloths that have a plan, and the one of them that is looked at.
+function planned(cloths, field) {
+  const paths = cloths.map(({ cloth }) => `/cloths/${cloth}`);
+  return { paths, chosen: paths.includes(field) ? field : paths[0] };
+}
 
 function Answer({ field }) {
   const { cloths, pieces } = answer.value;
-  const chosen = chosenIn('/cloths', field);
-  const cloth = lineOf(cloths, chosen);
+  const { paths, chosen } = planned(cloths, field);
+  const cloth = cloths[paths.indexOf(chosen)];
   return html`<div class="columns">
     <div class="column">
-      ${cloths.map((entry) => html`<${Ask} key=${entry.cloth} cloth=${entry} several=${cloths.length > 1} />`)}
+      ${cloths.map((entry) => html`<${Ask} key=${entry.cloth} cloth=${entry} several=${job.value.cloths.length > 1} />`)}
       <${State} />
       <${Notices} />
     </div>
     <div class="column">
-      <${Chooser} list="/cloths" chosen=${chosen} onChoose=${(path) => moveTo(inJob(openJob.value.id, 'cut', path))} />
+      <${Chooser} paths=${paths} chosen=${chosen} onChoose=${(path) => moveTo(inJob(openJob.value.id, 'cut', path))} />
       ${cloth && html`<${OnePlan} key=${cloth.cloth} cloth=${cloth} pieces=${pieces} />`}
     </div>
   </div>`;
