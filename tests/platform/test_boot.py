@@ -76,7 +76,9 @@ def test_a_start_that_hangs_gives_a_plain_message(handset: Phone, site: Site) ->
     site.held["vendor/pyodide/pyodide.asm.wasm"] = threading.Event()
     handset.page.clock.install()
     page = handset.open()
+    wait_until(page, lambda _: {"asked": "vendor/pyodide/pyodide.asm.wasm" in site.served}, asked=True)
     assert core_state(page)["phase"] == "starting"
+    page.wait_for_timeout(500)  # the worker's last sign of life is heard
     page.clock.fast_forward(LATER_THAN_PATIENCE_MS)
     state = wait_until(page, core_state, phase="failed")
     assert state["code"] == "slow"

@@ -2,9 +2,10 @@
 import { signal } from '../vendor/signals.mjs';
 import { brokenStarts, forgetFailures, noteFailure, noteStart } from './starts.js';
 
+const STARTING = { phase: 'starting', whole: false, code: '', detail: '' };
+
 /** {phase: 'starting' | 'ready' | 'failed', whole, code, detail}: `whole` once every module was imported, `code`
  *  why it failed ('slow' | 'broken' | 'twice'), `detail` what was heard of it, not meant for the maker. */
-const STARTING = { phase: 'starting', whole: false, code: '', detail: '' };
 export const coreState = signal(STARTING);
 
 const PATIENCE = 90_000; // ms without any sign of life; a slow phone on a slow line needs most of it
