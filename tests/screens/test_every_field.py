@@ -18,6 +18,14 @@ NOT_ENTERED = {"kept", "constant"}
 LISTS = {"cushions", "cloths", "motifs", "flaws"}
 
 
+def leaves(value: Any, at: str = "") -> list[tuple[str, Any]]:
+    """Every field of a document that holds no further fields, by its path."""
+    if isinstance(value, dict | list):
+        inner = value.items() if isinstance(value, dict) else enumerate(value)
+        return [leaf for name, entry in inner for leaf in leaves(entry, f"{at}/{name}")]
+    return [(at, value)]
+
+
 @pytest.mark.parametrize("example", EXAMPLES, ids=lambda path: path.stem)
 def test_an_example_entered_by_touch_is_saved_as_the_same_document(phone: Page, example: Path) -> None:
     job: dict[str, Any] = json.loads(example.read_text("utf-8"))
@@ -27,6 +35,8 @@ def test_an_example_entered_by_touch_is_saved_as_the_same_document(phone: Page, 
     maker.go_home()
     saved = maker.save_as_file(job["name"])
     assert saved.pop("id") != job.pop("id")
+    differing = {path for path, _ in set(leaves(saved)) ^ set(leaves(job))}
+    assert differing == set()
     assert saved == job
 
 

@@ -167,6 +167,7 @@ def test_an_installed_app_hands_a_file_to_the_share_sheet(handset: Phone, maker_
     expect(maker.find("home.share")).to_be_visible()
     maker.press("home.share")
     maker.press("home.shareNow")
+    expect(maker.find("home.share")).to_be_visible()
     shared = maker.page.evaluate("() => window.shared")
     assert [file for file, _ in shared] == [f"{name}.plumpline.json"]
     assert json.loads(shared[0][1])["name"] == name

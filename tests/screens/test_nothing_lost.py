@@ -80,6 +80,7 @@ def test_undo_and_redo_go_many_steps_and_outlive_a_restart(
     full = maker.page.evaluate(JOB)
     maker.page.wait_for_timeout(KEPT_WITHIN_MS)
     maker = maker_at(handset.relaunch())
+    expect(maker.find("job.undo")).to_be_visible()
     while maker.find("job.undo").is_visible():
         maker.press("job.undo")
         maker.page.wait_for_timeout(50)

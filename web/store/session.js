@@ -3,6 +3,7 @@ import { computed, signal } from '../vendor/signals.mjs';
 import { make } from './changes.js';
 import { readRecord, writeRecord } from './record.js';
 import { noteRecord } from './shelf.js';
+import { withStep } from './steps.js';
 import { hearTabs, tellTabs } from './tabs.js';
 
 // {id, job, revision, done, undone}, or null while no job is open. `done` holds steps {key, when, changes, undo}.
@@ -13,26 +14,12 @@ export const job = computed(() => openJob.value?.job ?? null);
 export const saveState = signal('saved');
 export const saveError = signal(null);
 
-const STEPS = 200;
-const ONE_VISIT = 1500; // ms within which further values of one field belong to the same step
 const BETWEEN_WRITES = 100; // ms: a sliding tape is not one write for each frame
 const AGAIN = 3000; // ms until a failed write is tried again
 
 let queued = []; // changes the database does not have yet
 let pumping = null;
 let wake = () => {};
-let count = 0;
-
-const newStep = (changes, undo) =>
-  ({ key: `${Date.now().toString(36)}-${(count++).toString(36)}`, when: Date.now(), changes, undo });
-
-// Further values of one field within a moment are one step: a drag along the tape is undone at once.
-function follows(last, changes) {
-  const [change] = changes;
-  const [before] = last?.changes ?? [];
-  return changes.length === 1 && last.changes.length === 1 && change.do === 'put' && before.do === 'put'
-    && change.at === before.at && Date.now() - last.when < ONE_VISIT;
-}
 
 function take(changes, next) {
   openJob.value = { ...openJob.value, ...next };
@@ -44,11 +31,7 @@ export function edit(changes) {
   const { job: before, done } = openJob.value;
   const made = make(before, changes);
   if (made.undo.length === 0 || JSON.stringify(made.job) === JSON.stringify(before)) return;
-  const last = done.at(-1);
-  const steps = last && follows(last, changes)
-    ? [...done.slice(0, -1), { ...last, changes, when: Date.now() }]
-    : [...done, newStep(changes, made.undo)].slice(-STEPS);
-  take(changes, { job: made.job, done: steps, undone: [] });
+  take(changes, { job: made.job, done: withStep(done, changes, made.undo), undone: [] });
 }
 
 // Moves the last step of `from` over to `to`, making its opposite.

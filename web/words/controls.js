@@ -1,25 +1,28 @@
 // Every control of the app by its role and accessible name, and every field of a job by the row and the entry that set it.
 //
-// How to find a control: a test asks for role and name exactly as they stand here (en-GB, the first language). {…} is
-// filled in by the screen: {job}, {cushion}, {cloth}, {next}, {field}. Other languages override the same names in their
-// own file beside this one, under the key "home.newJob", "field:/name" or "option:/units=in". A 'row' is
-// a line that opens an entry: a button named "Change <name>: <value>".
+// How to find a control: ask for role and name exactly as they stand here (en-GB, the first language). {…} is filled in by
+// the screen: {job}, {cushion}, {cloth}, {next}, {field}. Other languages override the same names in their own file beside
+// this one, under the key "home.newJob", "field:/name" or "option:/units=in". A 'row' is a line that opens an entry: a
+// button named "Change <name>: <value>". Radio buttons are chosen by touching the label around them.
 //
 // How to set a field of a job document: its pattern ("*" stands for the cushion, cloth, motif or flaw) names the station
-// it is on. There, choose the cushion or cloth first where there are several (a button that begins with its name; see
-// `measure.cushion`, `cover.cushion`, `cloth.cloth`), then press the row, a button whose name begins "Change <name>: ",
-// and use its entry:
-//   measure  keys of the tape ("1", "8", "⅝"…), "in"/"cm" for the unit; "Done" closes, "Leave out" empties the field
-//   signed   as measure, with two radio buttons for the side
-//   choice   radio buttons named by `options`
-//   count    a spin button with number keys
-//   text     a text box
-//   money    keys of the money pad
-//   percent  keys of the money pad; 3 is stored as "0.03"
-//   length   radio buttons of `options`, or "Another length" and the tape
-// A field with `after` is on the screen only once that other field has a value that makes sense of it. A field with `view`
-// is set on the station itself, without a sheet: there "Next: …" goes on, and Back closes. The second readings are
-// reached by "Read again" beside the first. `usual` is what the core takes while the field is not set (by the job's units).
+// it is on. There, choose the cushion or cloth first where there are several (a button named as it is, or "Cushion 2",
+// "Cloth 2"; motifs and flaws stand in groups named "Motif 1", "Flaw 1"), then press the field's row and use its entry:
+//   measure   the tape's keys: "1", "8", "five eighths", "one sixteenth more", "point", "Delete the last key", and
+//             "Unit: inches. Change to centimetres" (the names of keys are those of parts/words.js)
+//   signed    as measure, with two radio buttons for the side; the second stands for "-"
+//   choice    radio buttons named by `options`
+//   cloth, motif, currency   radio buttons: the names of the job's cloths, of the cloth's motifs; the currency's code
+//   count     "One more: <name>" and "One less: <name>"
+//   text      a text box of the field's name
+//   money     keys "1", "point"…
+//   percent   the same keys; 3 is stored as "0.03"
+//   length    radio buttons named by `options`, or "Another length" and the tape's keys
+// "Done" closes an entry, "Leave out" empties the field. A field with `view` is taken on the station itself, without a
+// sheet: there "Next: …" goes on and "Back" returns to the list. Second readings are reached by "Read again" beside the
+// first. A field with `after` is on the screen only once that other field makes sense of it; so are `drop`, `motifs` and
+// `start` once there is a repeat, `wash` once there is shrinkage, `per` and `currency` once there is a price. `usual` is
+// what the core takes while the field is not set (by the job's units where it depends on them).
 
 export const controls = {
   home: {
