@@ -24,8 +24,8 @@ def main(arguments: list[str] | None = None) -> int:
 
 def _plan(path: Path, effort: str) -> int:
     try:
-        document = json.loads(path.read_text(encoding="utf-8"))
-    except (OSError, ValueError) as error:
+        document = json.loads(path.read_text(encoding="utf-8-sig"))
+    except (OSError, ValueError, RecursionError) as error:
         return _write({"problems": [{"at": "", "code": "not-a-job", "text": f"{path} cannot be read: {error}."}]}, 1)
     try:
         return _write(plan(document, "quick" if effort == "quick" else "full"), 0)
@@ -34,8 +34,8 @@ def _plan(path: Path, effort: str) -> int:
 
 
 def _write(value: object, code: int) -> int:
-    json.dump(value, sys.stdout, ensure_ascii=False, indent=2)
-    sys.stdout.write("\n")
+    # Written in ASCII, so that it arrives whole wherever the output goes.
+    sys.stdout.write(json.dumps(value, indent=2) + "\n")
     return code
 
 

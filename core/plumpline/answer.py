@@ -7,10 +7,10 @@ from typing import Any
 from plumpline.cloth import to_buy
 from plumpline.cushions.knife_edge import KnifeEdge
 from plumpline.cutting import in_cutting_order, steps
-from plumpline.figures import counted, figure, in_other_system, length_to_ask, sized
+from plumpline.figures import counted, figure, in_other_system, length_to_ask, selling_step, sized
 from plumpline.job import NM_PER_CM, Job
-from plumpline.layout.strip import Cut, Plan
-from plumpline.layplan import UP_OF_TURN, ClothPlan
+from plumpline.layout.strip import Cut, Placement, Plan
+from plumpline.layplan import UP_OF_TURN, ClothPlan, first_motif
 from plumpline.lengths import NM_PER_INCH, write_length
 from plumpline.money import cost, write_money
 from plumpline.offcuts import Rectangle, offcuts, offcuts_between
@@ -118,16 +118,8 @@ def _cost(planned: ClothPlan, buy: int) -> Json | None:
 
 
 def _start(planned: ClothPlan, plan: Plan, units: str) -> Json | None:
-    """How far behind the squared end the first point of the motif lies that the first centred piece asks for."""
-    if not planned.depends_on_start:
-        return None
-    wanted = next(p.face.motif for p in planned.pieces if p.face.pattern == "centred")
-    motif = next(motif for motif in planned.laid.motifs if motif.id == wanted)
-    along = motif.oy + plan.phase
-    repeat = planned.laid.repeat
-    if repeat is not None and repeat.along:
-        along %= repeat.along
-    return {"motif": motif.id, "along": figure(along, units)}
+    found = first_motif(planned, plan)
+    return None if found is None else {"motif": found[0], "along": figure(found[1], units)}
 
 
 def _layout(planned: ClothPlan, plan: Plan, job: Job) -> list[Json]:
@@ -246,7 +238,7 @@ def proof_text(planned: ClothPlan, job: Job) -> str:
     if plan.proven:
         return f"No shorter plan exists. {_reason(planned, job)}"
     if planned.buy_proven:
-        step = length_to_ask(cloth.sold_by, cloth.sold_by, job.units)
+        step = selling_step(cloth.sold_by, job.units)
         return f"A shorter plan may exist, but none that buys less: the shop sells by {step}. {_reason(planned, job)}"
     above = -(-(plan.length - plan.at_least) * 1000 // plan.at_least)
     return f"At most {above // 10}.{above % 10} % above the shortest possible. {_reason(planned, job)}"
@@ -256,13 +248,19 @@ def _reason(planned: ClothPlan, job: Job) -> str:
     plan, units = planned.plan, job.units
     least = write_length(plan.at_least, units)
     rows = rows_of(plan.placements)
-    sizes = {(p.w, p.h) for p in plan.placements}
-    if plan.proven and rows is not None and len(sizes) == 1:
+    if plan.proven and rows is not None and _filled(planned, rows):
         across, pitch = most_across(plan.placements), rows[1][0].y - rows[0][0].y if len(rows) > 1 else 0
         beside = counted(across, "panel fits", "panels fit")
         apart = f", {write_length(pitch, units)} from one to the next," if pitch > plan.placements[0].h else ""
-        return f"At most {beside} side by side, so {counted(len(rows), 'row', 'rows')}{apart} are the least: {least}."
+        least_rows = f"{len(rows)} rows{apart} are" if len(rows) > 1 else "1 row is"
+        return f"At most {beside} side by side, so {least_rows} the least: {least}."
     return REASONS[plan.proof_name].format(least=least)
+
+
+def _filled(planned: ClothPlan, rows: list[list[Placement]]) -> bool:
+    """Whether counting rows explains the length: panels of one size, nothing in their way, from the cut end on."""
+    sizes = {(placed.w, placed.h) for row in rows for placed in row}
+    return len(sizes) == 1 and not planned.laid.flaws and rows[0][0].y == 0
 
 
 # One sentence for each kind of proof the engine gives; `layout.bounds` says what each of them is.

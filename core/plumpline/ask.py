@@ -24,11 +24,12 @@ def ask(request: str) -> str:
     Requests: {"do": "plan", "job", "effort"}, {"do": "check", "job"}, {"do": "read", "text", "unit"},
     {"do": "read-money", "text", "currency"}.
     """
-    wanted = json.loads(request)
-    do = _REQUESTS.get(wanted.get("do"))
-    if do is None:
-        return write_json(_problems("unknown-value", f"There is no request “{wanted.get('do')}”."))
-    return write_json(do(wanted))
+    try:
+        wanted = json.loads(request)
+        do = _REQUESTS[wanted["do"]]
+        return write_json(do(wanted))
+    except (ValueError, KeyError, TypeError, RecursionError) as error:
+        return write_json(_problems("unknown-value", f"This request is none that can be answered: {error!r}."))
 
 
 def write_json(value: object) -> str:

@@ -13,7 +13,10 @@ from plumpline.problems import Problem
 
 _SHARE = re.compile(r"(?:(\d{1,9})/(\d{1,9})|(\d{0,3}(?:[.,]\d{1,9})?)( ?%)?)")
 _RUN = re.compile(r"(\d{1,4})/(\d{1,4})")
+# Half of a letter beyond the basic plane: no text has one, and no file can hold it.
+_HALF_LETTER = re.compile("[\ud800-\udfff]")
 _LONGEST_TEXT = 2000
+_LARGEST_SHOWN = 10**15
 _MOST_ENTRIES = 500
 
 Values = dict[str, Any]
@@ -39,7 +42,8 @@ def read_fields(value: object, fields: tuple[Field, ...], at: str, reading: Read
     known = {entry.name: entry for entry in fields}
     for name in value:
         if name not in known:
-            reading.problem(f"{at}/{_escaped(name)}", "unknown-field", f"There is no field called “{name}” here.")
+            shown = _shown(name)
+            reading.problem(f"{at}/{_escaped(shown)}", "unknown-field", f"There is no field called “{shown}” here.")
     values: Values = {}
     for entry in fields:
         if entry.name in value:
@@ -60,8 +64,8 @@ def _sentence(entry: Field) -> str:
 
 
 def _text(value: object, entry: Field, at: str, reading: Reading) -> str | None:
-    if not isinstance(value, str) or len(value) > _LONGEST_TEXT:
-        reading.problem(at, "not-text", f"“{entry.name}” is a text of at most {_LONGEST_TEXT} letters.")
+    if not isinstance(value, str) or len(value) > _LONGEST_TEXT or _HALF_LETTER.search(value):
+        reading.problem(at, "not-text", f"“{entry.name}” is a text of at most {_LONGEST_TEXT} whole letters.")
         return None
     return value
 
@@ -83,12 +87,15 @@ def _choice(value: object, entry: Field, at: str, reading: Reading) -> str | Non
 
 
 def _shown(value: object) -> str:
-    text = value if isinstance(value, str) else repr(value)
+    if isinstance(value, int) and abs(value) >= _LARGEST_SHOWN:
+        return "a very large number"
+    text = _HALF_LETTER.sub("?", value if isinstance(value, str) else repr(value))
     return text if len(text) <= 40 else text[:39] + "…"
 
 
 def _constant(value: object, entry: Field, at: str, reading: Reading) -> object | None:
-    if type(value) in (str, int) and str(value) == entry.choices[0]:
+    wanted: object = int(entry.choices[0]) if entry.name == "version" else entry.choices[0]
+    if type(value) is type(wanted) and value == wanted:
         return value
     newer = entry.name == "version" and isinstance(value, int) and value > int(entry.choices[0])
     remedy = " It was written by a newer Plumpline: update this one first." if newer else ""

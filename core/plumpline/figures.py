@@ -30,26 +30,30 @@ def bare(nm: int, units: str) -> str:
     return write_length(nm, units).removesuffix(f" {units}")
 
 
-def shop_unit(step: int, units: str) -> str:
-    """The unit a shop counts in, seen from its selling step: yards, metres, or inches for odd steps."""
-    if step % (NM_PER_YARD // 16) == 0:
-        return "yd"
-    if step % NM_PER_CM == 0:
-        return "m"
-    return "in" if units == "in" else "m"
+def _shop_unit(step: int, units: str) -> tuple[str, int]:
+    """The unit a shop counts in, seen from its selling step, and the grid on which it is told; both exact if any is."""
+    grids = (("yd", NM_PER_YARD // 16), ("m", NM_PER_CM // 10), ("in", NM_PER_INCH // 64))
+    exact = [(unit, grid) for unit, grid in grids if step % grid == 0]
+    if exact:
+        return exact[0]
+    return ("in", NM_PER_INCH // 16) if units == "in" else ("m", NM_PER_CM // 10)
 
 
 def length_to_ask(nm: int, step: int, units: str) -> str:
-    """A whole number of selling steps in the words of the shop: "2 1/8 yd", "1.9 m"."""
-    unit = shop_unit(step, units)
-    return write_length(nm, unit, {"yd": NM_PER_YARD // 16, "m": 1_000_000, "in": NM_PER_INCH // 16}[unit])
+    """A whole number of selling steps in the words of the shop: "2 1/8 yd", "1.9 m"; never rounded down."""
+    unit, grid = _shop_unit(step, units)
+    return write_length_up(nm, unit, grid)
+
+
+def selling_step(step: int, units: str) -> str:
+    """The selling step in the words of the shop: "1/8 yd", "10 cm"."""
+    unit, grid = _shop_unit(step, units)
+    return write_length_up(step, "cm" if unit == "m" and step < 100 * NM_PER_CM else unit, grid)
 
 
 def in_other_system(nm: int, step: int, units: str) -> str:
     """The same length for a shop of the other system, rounded up to the next cm or 1/8 in."""
-    if shop_unit(step, units) == "m":
-        return write_length_up(nm, "in")
-    return write_length_up(nm, "m")
+    return write_length_up(nm, "in" if _shop_unit(step, units)[0] == "m" else "m")
 
 
 def listed(texts: list[str]) -> str:

@@ -168,7 +168,7 @@ class Cloth:
     squaring_said: bool
     shrink_across: Fraction
     shrink_along: Fraction
-    wash: str
+    wash: str | None
     flaws: tuple[Flaw, ...]
     sold_by: int
     price: Price | None
@@ -178,10 +178,15 @@ class Cloth:
         """Where the entry stands in the document."""
         return f"/cloths/{self.index}"
 
+    @property
+    def lies_aside(self) -> bool:
+        """Whether the top of every panel points to a side of the cloth (railroaded)."""
+        return self.up in ("left", "right")
+
 
 @dataclass(frozen=True)
 class Job:
-    """A whole job, and the questions its readings raise."""
+    """A whole job, the questions its readings raise, and the cloths (by id) that something unread lies on."""
 
     id: str
     units: str
@@ -189,6 +194,7 @@ class Job:
     cushions: tuple[Cushion, ...]
     cloths: tuple[Cloth, ...]
     questions: tuple[Problem, ...]
+    unsure: frozenset[str]
 
     def cloth(self, id_: str) -> Cloth:
         """The cloth of that id; the reader has made sure that there is one."""
@@ -196,22 +202,60 @@ class Job:
 
 
 def read_job(document: object) -> tuple[Job | None, list[Problem]]:
-    """The job a document describes, and every problem found; without a job where no job can be made of it."""
+    """The job a document describes, and every problem found; without a job where no job can be made of it.
+
+    A problem within one cushion or one cloth leaves that entry out of the job and its cloths unsure; any other
+    problem leaves no job.
+    """
     reading = Reading()
     values = read_fields(document, JOB, "", reading)
-    if reading.problems:
+    if any(_entry_of(problem.at) is None for problem in reading.problems):
         return None, reading.problems
     habits = HABITS[values["units"]]
+    broken = _broken(reading)
+    cloths = [
+        _cloth(i, {"id": entry.get("id", "")} if f"/cloths/{i}" in broken else entry, habits, reading)
+        for i, entry in enumerate(values["cloths"])
+    ]
+    cushions = [
+        _cushion(i, entry, habits) for i, entry in enumerate(values["cushions"]) if f"/cushions/{i}" not in broken
+    ]
+    _check_ids(cushions, cloths, reading)
+    if any(problem.code == "same-id-twice" for problem in reading.problems):
+        return None, reading.problems
+    for cushion in cushions:
+        _check_faces(cloths, cushion, reading)
+    broken = _broken(reading)
     job = Job(
         id=values["id"],
         units=values["units"],
         grid=values.get("grid", habits.grid),
-        cushions=tuple(_cushion(i, entry, habits) for i, entry in enumerate(values["cushions"])),
-        cloths=tuple(_cloth(i, entry, habits, reading) for i, entry in enumerate(values["cloths"])),
+        cushions=tuple(cushion for cushion in cushions if cushion.at not in broken),
+        cloths=tuple(cloths),
         questions=tuple(reading.questions),
+        unsure=_unsure(values, cloths, broken),
     )
-    _check_names(job, reading)
-    return (None if reading.problems else job), reading.problems
+    return job, reading.problems
+
+
+def _entry_of(at: str) -> str | None:
+    """The cushion or cloth that a place of the document lies in: "/cloths/0" for "/cloths/0/width"."""
+    parts = at.split("/")
+    return "/".join(parts[:3]) if len(parts) > 3 and parts[1] in ("cushions", "cloths") else None
+
+
+def _broken(reading: Reading) -> set[str]:
+    return {entry for problem in reading.problems if (entry := _entry_of(problem.at)) is not None}
+
+
+def _unsure(values: Values, cloths: list[Cloth], broken: set[str]) -> frozenset[str]:
+    """The cloths that no length may be asked for: those not understood, and those a broken cushion lies on."""
+    unsure = {cloth.id for cloth in cloths if cloth.at in broken}
+    for index, entry in enumerate(values["cushions"]):
+        if f"/cushions/{index}" in broken:
+            faces = [entry.get("cover", {}).get(part, {}).get("cloth") for part in ("front", "back")]
+            unsure |= {cloth.id for cloth in cloths if cloth.id in faces or None in faces}
+    return frozenset(unsure)
 
 
 def _cushion(index: int, values: Values, habits: Habits) -> Cushion:
@@ -279,13 +323,6 @@ def _face(values: Values) -> Face:
 def _cloth(index: int, values: Values, habits: Habits, reading: Reading) -> Cloth:
     repeat, shrinkage = values.get("repeat", {}), values.get("shrinkage", {})
     across, along = shrinkage.get("across", Fraction(0)), shrinkage.get("along", Fraction(0))
-    at = f"/cloths/{index}"
-    if (across or along) and "wash" not in values:
-        text = "This cloth shrinks: say whether it is washed before cutting or after making."
-        reading.problem(f"{at}/wash", "wash-not-said", text)
-    if values.get("flaws") and values.get("start") != "measured":
-        text = "Flaws are measured from the cut end: say that the start is measured, or take the flaws out."
-        reading.problem(f"{at}/flaws", "rules-contradict", text)
     return Cloth(
         index=index,
         id=values["id"],
@@ -305,10 +342,10 @@ def _cloth(index: int, values: Values, habits: Habits, reading: Reading) -> Clot
         squaring_said="squaring" in values,
         shrink_across=across,
         shrink_along=along,
-        wash=values.get("wash", "before-cutting"),
+        wash=values.get("wash"),
         flaws=tuple(Flaw(**entry) for entry in values.get("flaws", [])),
         sold_by=values.get("sold_by", habits.step),
-        price=_price(values["price"], f"{at}/price", reading) if "price" in values else None,
+        price=_price(values["price"], f"/cloths/{index}/price", reading) if "price" in values else None,
     )
 
 
@@ -329,15 +366,12 @@ def _price(values: Values, at: str, reading: Reading) -> Price | None:
     return Price(minor, per, values["per"], currency)
 
 
-def _check_names(job: Job, reading: Reading) -> None:
-    _check_twice([(cushion.at, cushion.id) for cushion in job.cushions], reading)
-    _check_twice([(cloth.at, cloth.id) for cloth in job.cloths], reading)
-    for cloth in job.cloths:
+def _check_ids(cushions: list[Cushion], cloths: list[Cloth], reading: Reading) -> None:
+    _check_twice([(cushion.at, cushion.id) for cushion in cushions], reading)
+    _check_twice([(cloth.at, cloth.id) for cloth in cloths], reading)
+    for cloth in cloths:
         places = [(f"{cloth.at}/motifs/{i}", motif.id) for i, motif in enumerate(cloth.motifs)]
         _check_twice(places, reading)
-    for cushion in job.cushions:
-        for part, face in (("front", cushion.cover.front), ("back", cushion.cover.back)):
-            _check_face(job, face, f"{cushion.at}/cover/{part}", reading)
 
 
 def _check_twice(places: list[tuple[str, str]], reading: Reading) -> None:
@@ -348,8 +382,15 @@ def _check_twice(places: list[tuple[str, str]], reading: Reading) -> None:
         seen.setdefault(id_, at)
 
 
-def _check_face(job: Job, face: Face, at: str, reading: Reading) -> None:
-    cloth = next((cloth for cloth in job.cloths if cloth.id == face.cloth), None)
+def _check_faces(cloths: list[Cloth], cushion: Cushion, reading: Reading) -> None:
+    broken = _broken(reading)
+    for part, face in (("front", cushion.cover.front), ("back", cushion.cover.back)):
+        cloth = next((cloth for cloth in cloths if cloth.id == face.cloth), None)
+        if cloth is None or cloth.at not in broken:
+            _check_face(cloth, face, f"{cushion.at}/cover/{part}", reading)
+
+
+def _check_face(cloth: Cloth | None, face: Face, at: str, reading: Reading) -> None:
     if cloth is None:
         reading.problem(f"{at}/cloth", "no-such-cloth", f"The job has no cloth “{face.cloth}”: choose one it has.")
         return
@@ -368,7 +409,7 @@ def _check_centred(cloth: Cloth, face: Face, at: str, reading: Reading) -> None:
         text = f"Say which motif of {name_of(cloth)} is to stand in the middle."
         reading.problem(f"{at}/motif", "no-such-motif", text)
     elif face.motif not in [motif.id for motif in cloth.motifs]:
-        text = f"{name_of(cloth)} has no motif “{face.motif}”: choose one it has, or measure it."
+        text = f"There is no motif “{face.motif}” on {name_of(cloth)}: choose one it has, or measure it."
         reading.problem(f"{at}/motif", "no-such-motif", text)
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from plumpline.cloth import Laid, lay_out, needed, to_buy
@@ -44,11 +44,20 @@ class ClothPlan:
     @property
     def depends_on_start(self) -> bool:
         """Whether the place of the first cut in the repeat matters to any panel."""
-        return any(piece.face.pattern == "centred" for piece in self.pieces)
+        return _depends_on_start(self.cloth, self.pieces)
 
     def needed_for(self, plan: Plan) -> int:
         """The length as bought that another plan of the same cloth needs."""
         return needed(self.cloth, plan.length, self.repeats)
+
+
+def _depends_on_start(cloth: Cloth, pieces: tuple[Piece, ...]) -> bool:
+    return bool(cloth.repeat_along) and any(piece.face.pattern == "centred" for piece in pieces)
+
+
+def extent_across(piece: Piece, cloth: Cloth) -> int:
+    """How far the piece reaches across the cloth as its pattern points, in nm."""
+    return (piece.aside if cloth.lies_aside else piece.upright)[0]
 
 
 def plan_cloth(cloth: Cloth, pieces: tuple[Piece, ...], work: int) -> ClothPlan:
@@ -63,8 +72,7 @@ def plan_cloth(cloth: Cloth, pieces: tuple[Piece, ...], work: int) -> ClothPlan:
     if not straight.proven:
         found = lay_plan(strip, Budget(work))
         plan = found if found.length < straight.length else _with_bound(straight, found)
-    centred = any(piece.face.pattern == "centred" for piece in pieces)
-    repeats = 1 if cloth.start == "unknown" and centred else 0
+    repeats = 1 if cloth.start == "unknown" and _depends_on_start(cloth, pieces) else 0
     return ClothPlan(
         cloth=cloth,
         pieces=pieces,
@@ -76,6 +84,19 @@ def plan_cloth(cloth: Cloth, pieces: tuple[Piece, ...], work: int) -> ClothPlan:
         needed_at_least=needed(cloth, plan.at_least, repeats),
         buy=to_buy(cloth, needed(cloth, plan.length, repeats)),
     )
+
+
+def first_motif(planned: ClothPlan, plan: Plan) -> tuple[str, int] | None:
+    """The motif of the first centred piece, and how far behind the squared end its first point lies (nm, as laid).
+
+    None where nothing depends on where the cut falls.
+    """
+    repeat = planned.laid.repeat
+    if repeat is None or not planned.depends_on_start:
+        return None
+    wanted = next(piece.face.motif for piece in planned.pieces if piece.face.pattern == "centred")
+    motif = next(motif for motif in planned.laid.motifs if motif.id == wanted)
+    return motif.id, (motif.oy + plan.phase) % repeat.along
 
 
 def _with_bound(plan: StraightPlan, found: Plan) -> Plan:
@@ -114,19 +135,20 @@ def _panel(cloth: Cloth, piece: Piece, beside_centred: bool) -> Panel:
     face = piece.face
     motif = face.motif if face.pattern == "centred" else None
     alike = face.pattern == "alike"
-    dx, dy = piece.centre[0] + face.offset_across, piece.centre[1] + face.offset_along
+    dx, dy = piece.aim if motif else (0, 0)
+    own = f"group {face.group}" if face.group else f"cover {piece.cushion}"
     return Panel(
         id=piece.id,
-        w=piece.width,
-        h=piece.length,
+        w=piece.upright[0],
+        h=piece.upright[1],
         qty=piece.count,
         turns=_turns(cloth, piece, beside_centred),
         motif=motif,
-        dx=dx if motif else 0,
-        dy=dy if motif else 0,
-        group=(face.group or piece.cushion) if alike else None,
+        dx=dx,
+        dy=dy,
+        group=own if alike else None,
         turn_group=piece.cushion if cloth.direction == "any" else None,
-        turned=piece.along_side,
+        turned=piece.aside,
     )
 
 
@@ -146,21 +168,28 @@ def _turns(cloth: Cloth, piece: Piece, beside_centred: bool) -> tuple[int, ...]:
     return tuple((TURN_OF_UP[cloth.up] + turn) % 360 for turn in turns)
 
 
-def cannot_lay(
-    error: CannotLay, cloth: Cloth, pieces: tuple[Piece, ...], units: str, way_out: dict[str, Any] | None
-) -> Problem:
+def why_not(cloth: Cloth, piece: Piece) -> str | None:
+    """The code of why this piece by itself has no place on the cloth, or None where it has one."""
+    try:
+        lay_plan(strip_of(cloth, (replace(piece, count=1),), lay_out(cloth, cloth.width or 0)), Budget(1))
+    except CannotLay as error:
+        return error.code
+    return None
+
+
+def cannot_lay(code: str, piece: Piece, cloth: Cloth, units: str, way_out: dict[str, Any] | None) -> Problem:
     """Why a piece has no place on the cloth, and what would give it one, in the maker's words."""
-    piece = next(piece for piece in pieces if piece.id == error.panel)
-    across = piece.width if TURN_OF_UP[cloth.up] in (0, 180) else piece.along_side[0]
-    usable = lay_out(cloth, cloth.width or 0).usable
-    wide, has = write_length(across, units), write_length(usable, units)
-    who = f"The {piece.part} is {wide} wide; {name_of(cloth)} has {has} usable."
+    has = write_length(lay_out(cloth, cloth.width or 0).usable, units)
+    who, on = f"The {piece.part}", f"{name_of(cloth)} has {has} usable"
+    side, lying = ("length", "high, lying on its side") if cloth.lies_aside else ("width", "wide")
+    if code in ("too-wide", "too-wide-unless-turned"):
+        text = f"{who} is {write_length(extent_across(piece, cloth), units)} {lying}; {on}."
+        turn = "Turn it, join it" if code == "too-wide-unless-turned" else "Join it"
+        return Problem(f"{piece.at}/insert/{side}", code, f"{text} {turn} or choose a wider cloth.", way_out)
     at = f"{piece.at}/cover/{piece.part}"
-    if error.code == "too-wide-unless-turned":
-        return Problem(at, error.code, f"{who} Turn it, join it or choose a wider cloth.", way_out)
-    if error.code == "too-wide":
-        return Problem(at, error.code, f"{who} Join it or choose a wider cloth.")
-    if error.code == "no-motif-column":
-        text = f"{who} No motif lies where the {piece.part} could have it in the middle: "
-        return Problem(at, "motif-cannot-be-centred", text + "set it off centre, or choose another motif or cloth.")
-    return Problem(at, "rules-contradict", f"{who} What is asked of it cannot all be true: {error}.")
+    if code == "no-motif-column":
+        text = f"{who} cannot have this motif in its middle: wherever the motif lies, the panel would leave the cloth. "
+        text += f"{on[0].upper()}{on[1:]}. Set it off centre, or choose another motif or cloth."
+        return Problem(f"{at}/pattern", "motif-cannot-be-centred", text)
+    text = "Front and back of a cover have to lie the same way round on this cloth, and what is asked of them here "
+    return Problem(f"{at}/turn", "rules-contradict", text + "leaves no way that both can lie: free one of the two.")

@@ -15,6 +15,7 @@ from plumpline.lengths import NM_PER_INCH, write_length
 from plumpline.pieces import Piece
 from plumpline.prepared import Prepared
 from plumpline.problems import Problem
+from plumpline.working import start_lines
 
 Notice = dict[str, Any]
 
@@ -54,7 +55,7 @@ def cover_notices(cover: KnifeEdge, job: Job) -> Iterator[Notice]:
             one, two = (write_length(nm, job.units) for nm in (first, second))
             text = f"The two readings are {one} and {two}: lay the tape once more."
             yield notice("warn", "readings-disagree", f"{at}/insert/{name}", text)
-    if insert.measured == "label":
+    if insert.measured == "label" and cover.cushion.size_from == "insert":
         text = f"Planned from the label of {name_of(cover.cushion)}. Labels differ from pads: tape it before cutting."
         yield notice("warn", "tape-the-pad", f"{at}/insert/measured", text)
 
@@ -80,14 +81,15 @@ def cloth_notices(planned: ClothPlan, job: Job) -> Iterator[Notice]:
 def _larger_than_repeat(planned: ClothPlan) -> Iterator[Notice]:
     repeat = planned.laid.repeat
     for piece in planned.pieces:
-        if piece.face.pattern == "centred" and repeat and _shows_more(piece, repeat):
+        if piece.face.pattern == "centred" and repeat and _shows_more(planned, piece, repeat):
             text = f"The {piece.part} is larger than the repeat, so the motif shows more than once: "
             text += "make sure the point you named is the one to have in the middle."
             yield notice("info", "larger-than-the-repeat", f"{piece.at}/cover/{piece.part}/motif", text)
 
 
-def _shows_more(piece: Piece, repeat: Repeat) -> bool:
-    return 0 < repeat.across < piece.width or 0 < repeat.along < piece.length
+def _shows_more(planned: ClothPlan, piece: Piece, repeat: Repeat) -> bool:
+    across, along = piece.aside if planned.cloth.lies_aside else piece.upright
+    return 0 < repeat.across < across or 0 < repeat.along < along
 
 
 def margin_notices(planned: ClothPlan, job: Job, document: dict[str, Any] | None, work: int) -> Iterator[Notice]:
@@ -96,7 +98,7 @@ def margin_notices(planned: ClothPlan, job: Job, document: dict[str, Any] | None
     if not cloth.selvedge:
         text = f"All {write_length(cloth.width or 0, units)} are used, edge to edge. Measure the width first."
         text += _careful(planned, document, "selvedge", f"{write_length(HABITS[units].selvedge, units)} a side", work)
-        yield notice("warn", "no-selvedge-margin", f"{cloth.at}/selvedge", text)
+        yield notice("warn", "no-selvedge-margin", f"{cloth.at}/width", text)
     if not cloth.squaring:
         text = "Nothing is allowed for squaring the two ends."
         text += _careful(planned, document, "squaring", f"{write_length(HABITS[units].squaring, units)} for them", work)
@@ -150,7 +152,7 @@ def _wider(way: remedies.WayOut, planned: ClothPlan, units: str) -> Notice:
 
 def _start(way: remedies.WayOut, planned: ClothPlan, units: str) -> Notice:
     text = "A whole repeat is added because the cut may fall anywhere. "
-    text += f"Chosen at the counter, {_saving(way, units)}."
+    text += " ".join([f"Chosen at the counter, {_saving(way, units)}.", *start_lines(way.after, units)])
     way_out = way.to_json("Choose where the first cut falls", units)
     return notice("info", "start-unknown", f"{planned.cloth.at}/start", text, way_out)
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from plumpline.cloth import lost_before_cutting
-from plumpline.layout.strip import Cut, Placement, StraightPlan
+from plumpline.layout.strip import Cut, Flaw, Placement, StraightPlan
 from plumpline.layplan import ClothPlan
 
 Rectangle = tuple[int, int, int, int]
@@ -22,8 +22,14 @@ def offcuts_between(planned: ClothPlan, plan: StraightPlan, buy: int, least: int
     for cut in plan.cuts:
         parts = [half for part in parts for half in _halves(part, cut)]
     panels = {(p.x, p.y, p.w, p.h) for p in plan.placements}
-    left = [part for part in parts if part not in panels and min(part[2], part[3]) >= least]
+    whole = [part for part in parts if part not in panels and not any(_meet(part, flaw) for flaw in planned.laid.flaws)]
+    left = [part for part in whole if min(part[2], part[3]) >= least]
     return sorted(left, key=lambda part: (-part[2] * part[3], part[1], part[0]))
+
+
+def _meet(part: Rectangle, flaw: Flaw) -> bool:
+    x, y, w, h = part
+    return x < flaw.x + flaw.w and flaw.x < x + w and y < flaw.y + flaw.h and flaw.y < y + h
 
 
 def _halves(part: Rectangle, cut: Cut) -> list[Rectangle]:

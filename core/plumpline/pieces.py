@@ -22,9 +22,10 @@ class Mark:
 class Piece:
     """`count` equal panels, seen from the face with the top upwards; lengths in nm.
 
-    `width` and `length` are the cut size on the grid, as chalked on the cloth. `centre` is the centre of the
-    finished face, between the stitching lines, from the lower left corner. `outline` runs anticlockwise.
-    `along_side` is the same panel lying on its side (width and length exchanged, each shrunk as it then lies).
+    `width` and `length` are the cut size on the grid, as chalked on the cloth the way the pattern points; `outline`
+    runs anticlockwise. `upright` and `aside` are the extents (across, along the roll) of the panel lying with its
+    top along the roll or to one side: they differ by what a later wash takes in each direction. `aim` is the point,
+    from the lower left corner of the upright panel, that a motif is to stand on.
     """
 
     id: str
@@ -35,8 +36,9 @@ class Piece:
     count: int
     width: int
     length: int
-    along_side: tuple[int, int]
-    centre: Point
+    upright: tuple[int, int]
+    aside: tuple[int, int]
+    aim: Point
     seam: int
     outline: tuple[Point, ...]
     marks: tuple[Mark, ...]

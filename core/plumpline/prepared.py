@@ -4,10 +4,14 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from plumpline.cloth import lay_out
 from plumpline.cushions.knife_edge import KnifeEdge, knife_edge
-from plumpline.job import Cloth, Cushion, Job, name_of, read_job
+from plumpline.job import NM_PER_METRE, Cloth, Job, name_of, read_job
 from plumpline.pieces import Piece
 from plumpline.problems import Problem
+
+_FINEST_REPEAT = 6 * NM_PER_METRE // 1000
+_WIDEST_CLOTH = 10 * NM_PER_METRE
 
 
 @dataclass(frozen=True)
@@ -35,33 +39,53 @@ def prepare(document: object) -> Prepared | list[Problem]:
     if job is None:
         return problems
     covers: list[KnifeEdge] = []
-    waiting: set[str] = set()
+    waiting = set(job.unsure)
     for cushion in job.cushions:
         made = knife_edge(cushion, job)
         if isinstance(made, KnifeEdge):
             covers.append(made)
         else:
             problems.extend(made)
-            waiting |= _cloths_of(cushion)
+            waiting |= {cushion.cover.front.cloth, cushion.cover.back.cloth}
     for cloth in job.cloths:
-        found = _cloth_problems(job, cloth)
+        found = [] if cloth.id in job.unsure or not _is_used(job, cloth) else _cloth_problems(cloth)
         problems.extend(found)
         waiting |= {cloth.id} if found else set()
     return Prepared(job, tuple(covers), tuple(problems), frozenset(waiting))
 
 
-def _cloths_of(cushion: Cushion) -> set[str]:
-    return {cushion.cover.front.cloth, cushion.cover.back.cloth}
+def _is_used(job: Job, cloth: Cloth) -> bool:
+    return any(cloth.id in (cushion.cover.front.cloth, cushion.cover.back.cloth) for cushion in job.cushions)
 
 
-def _cloth_problems(job: Job, cloth: Cloth) -> list[Problem]:
-    """What keeps a cloth from being laid; a cloth that nothing is cut from has no problems."""
-    if not any(cloth.id in _cloths_of(cushion) for cushion in job.cushions):
-        return []
+def _cloth_problems(cloth: Cloth) -> list[Problem]:
+    """What keeps a cloth that something is cut from from being laid."""
+    return [*_rule_problems(cloth), *_width_problems(cloth)]
+
+
+def _rule_problems(cloth: Cloth) -> list[Problem]:
+    problems = []
+    if (cloth.shrink_across or cloth.shrink_along) and cloth.wash is None:
+        text = "This cloth shrinks: say whether it is washed before cutting or after making."
+        problems.append(Problem(f"{cloth.at}/wash", "wash-not-said", text))
+    if cloth.flaws and cloth.start != "measured":
+        text = "Flaws are measured from the cut end: say that the start is measured, or take the flaws out."
+        problems.append(Problem(f"{cloth.at}/flaws", "rules-contradict", text))
+    for name, repeat in (("across", cloth.repeat_across), ("along", cloth.repeat_along)):
+        if 0 < repeat < _FINEST_REPEAT:
+            text = "A repeat below 6 mm (1/4 in) cannot be matched by hand: measure it again, or leave it out."
+            problems.append(Problem(f"{cloth.at}/repeat/{name}", "repeat-too-fine", text))
+    return problems
+
+
+def _width_problems(cloth: Cloth) -> list[Problem]:
     if cloth.width is None:
         text = f"Measure the width of {name_of(cloth)}, between its two edges."
         return [Problem(f"{cloth.at}/width", "missing-width", text)]
-    if 2 * cloth.selvedge >= cloth.width:
+    if cloth.width > _WIDEST_CLOTH:
+        text = f"No cloth is wider than 10 m: check the width of {name_of(cloth)} and its unit."
+        return [Problem(f"{cloth.at}/width", "wider-than-any-cloth", text)]
+    if lay_out(cloth, cloth.width).usable <= 0:
         text = f"The selvedges leave nothing of {name_of(cloth)}: check its width and its selvedge."
         return [Problem(f"{cloth.at}/selvedge", "rules-contradict", text)]
     return _flaw_problems(cloth)

@@ -40,6 +40,9 @@ CODES: dict[str, str] = {
     "larger-than-the-repeat": "A panel shows more than one repeat: which point is to be centred?",
     "motif-cannot-be-centred": "No motif lies where this panel could have it at its centre.",
     "rules-contradict": "Two things asked for cannot both be true.",
+    "repeat-too-fine": "The repeat is smaller than anything that can be matched by hand.",
+    "wider-than-any-cloth": "The width is larger than any cloth is wide.",
+    "too-many": "More panels than one lay plan can be made for.",
     "wash-not-said": "The cloth shrinks, but it is not said when it is washed.",
     "flaw-outside": "A flaw lies outside the cloth.",
     # what is worth knowing

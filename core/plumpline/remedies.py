@@ -12,7 +12,7 @@ from plumpline.cushions.knife_edge import KnifeEdge
 from plumpline.figures import figure, length_to_ask
 from plumpline.job import HABITS, NM_PER_CM, Cloth
 from plumpline.layout.strip import CannotLay
-from plumpline.layplan import TURN_OF_UP, ClothPlan, plan_cloth
+from plumpline.layplan import ClothPlan, extent_across, plan_cloth
 from plumpline.lengths import NM_PER_INCH, write_length
 from plumpline.prepared import Prepared, prepare
 
@@ -96,7 +96,7 @@ def less_side_seam(document: dict[str, Any], prepared: Prepared, planned: ClothP
 def _narrowings(prepared: Prepared, planned: ClothPlan) -> list[int]:
     """By how much every panel would have to be narrower for one more to fit, least first; nm on the grid."""
     grid = prepared.job.grid or 1
-    if TURN_OF_UP[planned.cloth.up] in (90, 270):
+    if planned.cloth.lies_aside:
         return []
     widths = sorted({piece.width for piece in planned.pieces})
     usable = planned.laid.usable
@@ -147,8 +147,9 @@ def chosen_start(document: dict[str, Any], planned: ClothPlan, work: int) -> Way
 
 
 def free_turning(document: dict[str, Any], planned: ClothPlan, work: int) -> WayOut | None:
-    """Turning panels, where nobody has said that the cloth has a direction."""
-    if planned.cloth.direction_said:
+    """Turning panels, where the cloth has no pattern and nobody has said that it has a direction."""
+    cloth = planned.cloth
+    if cloth.direction_said or cloth.repeat_across or cloth.repeat_along:
         return None
     return _if_it_saves(document, (Change(f"{planned.cloth.at}/direction", "any"),), planned, work)
 
@@ -161,8 +162,8 @@ def usual_margin(document: dict[str, Any], planned: ClothPlan, name: str, work: 
 
 
 def on_its_side(document: dict[str, Any], cloth: Cloth, work: int) -> WayOut | None:
-    """Every panel laid a quarter turned, its top to the left: the way out where one is wider than the cloth."""
-    changes = (Change(f"{cloth.at}/up", "left"),)
+    """Every panel laid the other way, upright or with its top to the left: the way out where one is too wide."""
+    changes = (Change(f"{cloth.at}/up", "away" if cloth.lies_aside else "left"),)
     after = plan_with(document, changes, cloth.index, work)
     return None if after is None else WayOut(changes, after, 0)
 
@@ -171,7 +172,7 @@ def wider_cloth(document: dict[str, Any], planned: ClothPlan, work: int) -> WayO
     """The least wider cloth, up to 4 in (10 cm) more, on which one more panel fits and a length is saved."""
     units = document["units"]
     most = 4 * NM_PER_INCH if units == "in" else 10 * NM_PER_CM
-    widths = sorted({piece.width for piece in planned.pieces})
+    widths = sorted({extent_across(piece, planned.cloth) for piece in planned.pieces})
     usable, wide = planned.laid.usable, planned.cloth.width or 0
     more = sorted({total - usable for total, _ in _rows_just_too_wide(widths, usable) if total - usable <= most})
     for extra in more[:_MOST_TRIALS]:

@@ -7,11 +7,11 @@ from fractions import Fraction
 
 from plumpline.cloth import lost_before_cutting
 from plumpline.cushions.knife_edge import KnifeEdge
-from plumpline.figures import counted, length_to_ask, size
+from plumpline.figures import counted, length_to_ask, selling_step, size
 from plumpline.job import Cloth, Job
 from plumpline.layout.strip import Placement, Plan
-from plumpline.layplan import ClothPlan
-from plumpline.lengths import decimal_text, round_half_even, write_length
+from plumpline.layplan import ClothPlan, first_motif
+from plumpline.lengths import UNITS, decimal_text, round_half_even, write_length
 from plumpline.money import cost, write_money
 
 
@@ -37,7 +37,7 @@ def cover_working(cover: KnifeEdge, job: Job) -> list[str]:
 
 def _smaller(cover: KnifeEdge, job: Job, word: str) -> str:
     by = cover.fit.smaller_by
-    return f"{write_length(by, job.units)} {word}" if by else f"no {word}"
+    return f"{write_length(by, job.units)} {word}" if by else "the same size"
 
 
 def _pad(cover: KnifeEdge, job: Job) -> str:
@@ -75,6 +75,7 @@ def cloth_working(planned: ClothPlan, job: Job) -> list[str]:
         *_panel_lines(planned, job),
         *_wash_lines(planned, job),
         _row_line(planned, planned.plan, job),
+        *start_lines(planned, job.units),
         *_end_lines(planned, job),
         *_price_lines(planned, job),
     ]
@@ -104,7 +105,7 @@ def _wash_lines(planned: ClothPlan, job: Job) -> list[str]:
     usable = write_length(planned.laid.usable, job.units)
     lines = [f"Washed before cutting, {usable} of usable width is left."]
     if planned.laid.repeat and planned.laid.repeat.along:
-        lines.append(f"The repeat along comes down to {write_length(planned.laid.repeat.along, job.units)}.")
+        lines.append(f"The repeat along comes down to {_finely(planned.laid.repeat.along, job.units)}.")
     return lines
 
 
@@ -138,17 +139,36 @@ def _row_line(planned: ClothPlan, plan: Plan, job: Job) -> str:
     first = placed[0]
     width = write_length(planned.laid.usable, units)
     across = f"{most_across(placed)} across {width}"
-    if len(rows) == 1:
-        return f"{across}; 1 row of {laid}."
-    pitch = rows[1][0].y - rows[0][0].y
-    even = all(rows[i][0].y == i * pitch + rows[0][0].y for i in range(len(rows)))
+    lead, pitch = rows[0][0].y, rows[1][0].y - rows[0][0].y if len(rows) > 1 else 0
+    even = all(row[0].y == lead + i * pitch for i, row in enumerate(rows))
     if not even:
         return f"{across}; {len(rows)} rows, spaced as drawn: {laid}."
-    if pitch == first.h and rows[0][0].y == 0:
-        return f"{across}; {len(rows)} rows × {write_length(first.h, units)} = {laid}."
-    steps = f"{len(rows) - 1} × {write_length(pitch, units)} from motif to motif + {write_length(first.h, units)}"
-    before = f"{write_length(rows[0][0].y, units)} to the first motif + " if rows[0][0].y else ""
-    return f"{across}; {len(rows)} rows: {before}{steps} = {laid}."
+    before = f"{write_length(lead, units)} to the first row + " if lead else ""
+    one, count = write_length(first.h, units), counted(len(rows), "row", "rows")
+    if len(rows) > 1 and pitch > first.h:
+        steps = f"{len(rows) - 1} × {_finely(pitch, units)} from row to row + {one}"
+        return f"{across}; {count}: {before}{steps} = {_finely(plan.length, units)}."
+    if len(rows) == 1 and not lead:
+        return f"{across}; {count} of {laid}."
+    rows_together = f"{count} × {one}" if len(rows) > 1 else f"{count} of {one}"
+    return f"{across}; {before}{rows_together} = {laid}."
+
+
+def _finely(nm: int, units: str) -> str:
+    """A length that is multiplied on paper: where the tape's grid does not hold it, with four decimals."""
+    text = write_length(nm, units)
+    return f"{_decimal(Fraction(nm, UNITS[units]), 4)} {units}" if text.startswith("≈") else text
+
+
+def start_lines(planned: ClothPlan, units: str) -> list[str]:
+    """Where the first cut is to fall in the pattern, as measured on the bolt; nothing where it may fall anywhere."""
+    found = first_motif(planned, planned.plan)
+    if found is None or planned.cloth.start == "measured" or planned.repeats:
+        return []
+    motif, along = found
+    as_bought = round_half_even(along / (1 - lost_before_cutting(planned.cloth)[1]))
+    name = next(entry.name or "motif" for entry in planned.cloth.motifs if entry.id == motif)
+    return [f"Have it cut so that the first {name} lies {write_length(as_bought, units)} behind the squared end."]
 
 
 def _end_lines(planned: ClothPlan, job: Job) -> list[str]:
@@ -170,8 +190,8 @@ def _end_lines(planned: ClothPlan, job: Job) -> list[str]:
     if planned.repeats:
         one, all_ = (write_length(nm, units) for nm in (cloth.repeat_along, planned.needed))
         lines.append(f"{one} more, one repeat, because the cut may fall anywhere: {all_}.")
-    ask, step = (length_to_ask(n, cloth.sold_by, units) for n in (planned.buy, cloth.sold_by))
-    lines.append(f"Sold by {step}: ask for {ask}.")
+    ask = length_to_ask(planned.buy, cloth.sold_by, units)
+    lines.append(f"Sold by {selling_step(cloth.sold_by, units)}: ask for {ask}.")
     return lines
 
 

@@ -178,8 +178,8 @@ def _check_centred(rules, panel, entry):
         return
     offset = panel["face"].get("offset", {})
     w, h = panel["upright"]
-    across = Fraction(w, 2) + nm(offset.get("across", "0 cm"))
-    along = h * panel["lower"] + nm(offset.get("along", "0 cm"))
+    across = Fraction(w, 2) + nm(offset.get("across", "0 cm")) / rules.cut_across
+    along = h * panel["lower"] + nm(offset.get("along", "0 cm")) / rules.cut_along
     u, z = across / w, along / h
     ux, uz = {0: (u, z), 90: (1 - z, u), 180: (1 - u, 1 - z), 270: (z, 1 - u)}[entry["turn"]]
     x, y = entry["x"] + ux * entry["width"], entry["y"] + uz * entry["length"]
@@ -201,7 +201,7 @@ def _check_alike(rules, panels, placed):
     for id_, entries in placed.items():
         face = panels[id_]["face"]
         if face.get("pattern") == "alike":
-            key = face.get("group") or panels[id_]["cushion"]
+            key = ("group", face["group"]) if face.get("group") else ("cover", panels[id_]["cushion"])
             groups.setdefault(key, []).extend(entries)
     for entries in groups.values():
         first = entries[0]

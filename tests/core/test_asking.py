@@ -81,3 +81,10 @@ def test_letters_of_every_language_pass_as_they_are():
     job = example("harbour-room")
     job["cloths"][0]["name"] = "Łucja Ñandú ½ €"
     assert "Łucja Ñandú ½ €" in ask(json.dumps({"do": "plan", "job": job}))
+
+
+@pytest.mark.parametrize(
+    "request_", ["[]", "null", "{", '{"do":"plan"}', '{"do":["x"]}', '{"do":"read-money","text":"1"}']
+)
+def test_a_request_that_is_none_gets_a_problem_and_no_exception(request_):
+    assert json.loads(ask(request_))["problems"]

@@ -4,7 +4,7 @@ import copy
 import json
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 from jobs import EXAMPLES, changed, cloth, covers, example, job
 
@@ -149,7 +149,7 @@ def test_a_centred_face_needs_a_motif_that_its_cloth_has():
 def test_a_motif_too_near_the_edge_cannot_be_centred():
     document = job(covers(1, "40 in", "18 in", pattern="centred", motif="m1"), printed(start="choose"))
     found = problems(document)
-    assert ("/cushions/0/cover/front", "motif-cannot-be-centred") in found
+    assert ("/cushions/0/cover/front/pattern", "motif-cannot-be-centred") in found
 
 
 def test_a_panel_wider_than_the_cloth_is_named_with_its_ways_out():
@@ -234,6 +234,7 @@ JUNK = st.one_of(
 )
 
 
+@settings(deadline=None, derandomize=True)
 @given(st.data())
 def test_whatever_is_written_into_a_job_it_is_answered_or_refused_in_words(data):
     document = json.loads(data.draw(st.sampled_from(EXAMPLES)).read_text(encoding="utf-8"))
@@ -287,3 +288,116 @@ def test_readings_that_deserve_a_question_get_one():
     document = changed(example("harbour-room"), "/cushions/0/insert/width", "71/4 in")
     codes = {(n["code"], n["at"]) for n in plan(document)["notices"]}
     assert ("improper-fraction", "/cushions/0/insert/width") in codes
+
+
+def two_cloths():
+    """Two covers, each on a cloth of its own."""
+    return job(
+        [covers(2, "18 in", "18 in"), covers(1, "18 in", "18 in", id="c2", cloth="k2")],
+        [cloth("54 in"), cloth("54 in", id="k2")],
+    )
+
+
+@pytest.mark.parametrize(
+    ("at", "value", "code", "where"),
+    [
+        ("/cushions/1/insert/width", "17 5/", "not-a-length", None),
+        ("/cushions/1/cover/front/cloth", "k9", "no-such-cloth", None),
+        ("/cushions/1/cover/front/pattern", "alike", "rules-contradict", None),
+        ("/cloths/1/shrinkage", {"along": "0.03"}, "wash-not-said", "/cloths/1/wash"),
+        ("/cloths/1/price", {"amount": "x", "per": "yd", "currency": "USD"}, "not-an-amount", "/cloths/1/price/amount"),
+        ("/cloths/1/sold_by", "a step", "not-a-length", None),
+        ("/cloths/1/repeat", {"across": "1 mm"}, "repeat-too-fine", "/cloths/1/repeat/across"),
+        ("/cloths/1/width", "11 m", "wider-than-any-cloth", None),
+    ],
+)
+def test_what_is_wrong_with_one_cloth_leaves_the_other_its_answer(at, value, code, where):
+    answer = plan(changed(two_cloths(), at, value))
+    assert [entry["cloth"] for entry in answer["cloths"]] == ["k1"]
+    first = answer["notices"][0]
+    assert (first["level"], first["code"], first["at"]) == ("stop", code, where or at)
+
+
+def test_a_cushion_whose_cloth_cannot_be_read_makes_every_cloth_wait():
+    document = changed(two_cloths(), "/cushions/1/cover/front", {"cloth": 3})
+    found = problems(document)
+    assert ("/cushions/1/cover/front/cloth", "not-text") in found
+
+
+def test_a_cloth_nothing_is_cut_from_may_contradict_itself():
+    document = two_cloths()
+    document["cushions"].pop()
+    document["cloths"][1]["shrinkage"] = {"along": "0.03"}
+    assert [entry["cloth"] for entry in plan(document)["cloths"]] == ["k1"]
+
+
+def test_every_panel_that_is_too_wide_is_named():
+    document = job([covers(1, "59 in", "60 in"), covers(1, "61 in", "70 in", id="c2")], cloth("54 in"))
+    with pytest.raises(JobError) as raised:
+        plan(document)
+    texts = [problem["text"].split(";")[0] for problem in raised.value.problems]
+    assert texts == [
+        "The front is 60 in wide",
+        "The back is 60 in wide",
+        "The front is 62 in wide",
+        "The back is 62 in wide",
+    ]
+
+
+def test_a_panel_too_high_for_railroaded_cloth_is_offered_upright():
+    document = job(covers(1, "19 in", "59 in"), cloth("54 in", up="left"))
+    with pytest.raises(JobError) as raised:
+        plan(document)
+    problem = raised.value.problems[0]
+    assert problem["at"] == "/cushions/0/insert/length"
+    assert problem["text"].startswith("The front is 60 in high, lying on its side; cloth 1 has 54 in usable.")
+    assert problem["way_out"]["change"] == [{"at": "/cloths/0/up", "value": "away"}]
+    assert plan(changed(document, "/cloths/0/up", "away"))["cloths"]
+
+
+def test_more_panels_than_a_plan_is_made_for_are_refused():
+    assert problems(changed(plain(), "/cushions/0/quantity", 1501)) == {("/cushions", "too-many")}
+
+
+def test_a_motif_offset_beyond_the_face_is_refused():
+    document = job(covers(1, "18 in", "18 in", pattern="centred", motif="m1"), printed(start="choose"))
+    document["cushions"][0]["cover"]["front"]["offset"] = {"along": "30 in"}
+    assert problems(document) == {("/cushions/0/cover/front/offset/along", "rules-contradict")}
+
+
+def test_a_size_made_away_is_said_where_it_was_taken_off():
+    assert problems(changed(plain(), "/cushions/0/cover/smaller_by", "20 in")) == {
+        ("/cushions/0/cover/smaller_by", "nothing-left")
+    }
+    niche = changed(changed(plain(), "/cushions/0/insert/measured", "opening"), "/cushions/0/insert/clearance", "20 in")
+    assert problems(niche) == {("/cushions/0/insert/clearance", "nothing-left")}
+
+
+@pytest.mark.parametrize(
+    ("at", "value"),
+    [
+        pytest.param("/version", 10**5000, id="version"),
+        pytest.param("/cushions/0/quantity", 10**5000, id="quantity"),
+        pytest.param("/name", "half \ud800", id="name"),
+        pytest.param("/units", "\ud800", id="units"),
+    ],
+)
+def test_values_that_no_file_should_hold_are_refused_in_words(at, value):
+    assert problems(changed(plain(), at, value))
+
+
+def test_a_field_whose_name_is_no_text_is_refused():
+    assert problems({**plain(), 3: "x"}) == {("/3", "unknown-field")}
+
+
+def test_a_width_that_washes_away_to_nothing_is_refused():
+    document = job(
+        covers(1, "18 in", "18 in"),
+        cloth("3 mm", selvedge="1.499999 mm", shrinkage={"across": "0.9"}, wash="before-cutting"),
+    )
+    assert ("/cloths/0/selvedge", "rules-contradict") in problems(document)
+
+
+def test_an_effort_there_is_not_is_refused():
+    with pytest.raises(ValueError, match="quick, full"):
+        plan(plain(), "best")

@@ -54,9 +54,14 @@ def test_the_length_is_asked_for_in_the_shops_own_step_and_rounded_up_in_the_oth
     assert laid["ask"] == {"text": ask, "other": other}
 
 
-def test_an_odd_step_in_a_metric_job_is_still_told_in_metres():
-    laid = planned(job(covers(1, "45 cm", "45 cm"), cloth("140 cm", sold_by="7 in"), units="cm"))
-    assert laid["ask"]["text"].endswith(" m")
+@pytest.mark.parametrize(
+    ("units", "step", "ask"),
+    [("cm", "7 in", "21 in"), ("cm", "1 in", "19 in"), ("cm", "1/5 yd", "0.549 m"), ("in", "1/5 yd", "21 5/8 in")],
+)
+def test_an_odd_step_is_told_in_a_unit_that_holds_it_and_never_rounded_down(units, step, ask):
+    """Three fifths of a yard are 21.6 in or 0.54864 m: no tape has them, so the next mark up is asked for."""
+    laid = planned(job(covers(1, "45 cm", "45 cm"), cloth("140 cm", sold_by=step), units=units, grid="1 mm"))
+    assert laid["ask"]["text"] == ask
 
 
 def test_a_piece_exactly_as_long_as_needed_is_asked_for_and_not_a_step_more():
@@ -105,7 +110,9 @@ def test_a_measured_start_costs_the_way_to_the_first_motif():
     laid = planned(document)
     assert laid["laid"]["text"] == "64 in"  # rows centred 30 and 55 in behind the end
     assert laid["start"] == {"motif": "m1", "along": {"nm": 5 * IN, "text": "5 in"}}
-    assert any("21 in to the first motif" not in line["text"] for line in laid["working"])
+    assert any(
+        "21 in to the first row + 1 × 25 in from row to row + 18 in = 64 in" in t["text"] for t in laid["working"]
+    )
 
 
 def test_a_half_drop_is_laid_out_exactly():
@@ -212,9 +219,9 @@ def test_the_working_follows_the_pencil_from_the_bolt_to_the_counter():
 
 def test_the_working_of_a_wash_shows_the_division_and_marks_what_is_rounded():
     texts = " ".join(line["text"] for line in planned(example("printed-panels"))["working"])
-    assert "The repeat along comes down to ≈ 24 1/2 in." in texts
+    assert "The repeat along comes down to 24.4925 in." in texts
     assert "÷ 0.97" in texts
-    assert "5 × ≈ 24 1/2 in from motif to motif + 18 in" in texts
+    assert "5 × 24.4925 in from row to row + 18 in = 140.4625 in." in texts
     sixth = job(covers(1, "17 in", "17 in"), cloth("54 in", shrinkage={"along": "1/6"}, wash="before-cutting"))
     assert any("takes ≈ 16.67 % of the length, so ÷ ≈ 0.8333" in line["text"] for line in planned(sixth)["working"])
 
@@ -303,4 +310,82 @@ def test_a_back_that_may_not_follow_its_front_is_a_contradiction_in_words():
         plan(off_centre("none"))
     (problem,) = raised.value.problems
     assert problem["code"] == "rules-contradict"
-    assert "cannot all be true" in problem["text"]
+    assert "have to lie the same way round" in problem["text"]
+
+
+def test_a_later_wash_is_allowed_for_in_the_direction_each_side_lies():
+    """Railroaded, the width of the panel lies along the roll and takes what the roll loses: 21 / 0.9 up to 23 3/8."""
+    washed = {"shrinkage": {"along": "0.1"}, "wash": "after-making"}
+    answer = plan(job(covers(1, "20 in", "12 in"), cloth("54 in", up="left", **washed)))
+    piece, placed = answer["pieces"][0], answer["cloths"][0]["layout"][0]
+    assert (piece["width"]["text"], piece["length"]["text"]) == ("23 3/8 in", "13 in")
+    assert (placed["length"], placed["width"]) == (piece["width"]["nm"], piece["length"]["nm"])
+    assert piece["outline"][2] == [piece["width"]["nm"], piece["length"]["nm"]]
+
+
+@pytest.mark.parametrize("up", ["away", "left"])
+def test_an_offset_is_counted_on_the_finished_face(up):
+    """4 in from the middle after the wash are 4 / 0.9 in on the cloth, whichever way the panel lies."""
+    entry = printed("choose", up=up, shrinkage={"along": "0.1", "across": "0.1"}, wash="after-making")
+    document = job(covers(1, "17 in", "17 in", pattern="centred", motif="m1"), entry)
+    document["cushions"][0]["cover"]["front"]["offset"] = {"along": "4 in"}
+    document["cushions"][0]["cover"]["back"] = {"cloth": "k1"}
+    answer = plan(document)
+    check(document, answer)
+    placed = next(panel for panel in answer["cloths"][0]["layout"] if panel["part"] == "front")
+    points = answer["cloths"][0]["motif_points"]
+    axis, start, size = (1, placed["y"], placed["length"]) if up == "away" else (0, placed["x"], placed["width"])
+    off = min(abs(abs(point[axis] - start - size // 2) - 4 * IN * 10 // 9) for point in points)
+    assert off <= 2
+
+
+def test_a_group_that_happens_to_be_called_like_a_cover_is_not_that_cover():
+    entry = cloth("37 in", repeat={"across": "20 in", "along": "24 in"}, start="choose")
+    entries = [covers(1, "17 in", "17 in", id="c1"), covers(1, "17 in", "17 in", id="c2")]
+    for number, cushion in enumerate(entries):
+        cushion["cover"]["front"] = {"cloth": "k1", "pattern": "alike", **({} if number else {"group": "c2"})}
+        cushion["cover"]["back"] = {"cloth": "k2"}
+    document = job(entries, [entry, cloth("54 in", id="k2")])
+    assert planned(document)["laid"]["text"] == "18 in"
+
+
+def test_the_chosen_start_is_said_in_words_as_it_is_measured_on_the_bolt():
+    """On washed cloth the first heron lies 9 in behind the end, so 9 / 0.97 = 9.28 in, about 9 1/4, on the bolt."""
+    texts = [line["text"] for line in planned(example("printed-panels"))["working"]]
+    assert "Have it cut so that the first heron lies ≈ 9 1/4 in behind the squared end." in texts
+    notice = next(n for n in plan(job(CENTRED, printed()))["notices"] if n["code"] == "start-unknown")
+    assert "the first motif lies 9 in behind the squared end" in notice["text"]
+    measured = planned(job(CENTRED, printed("measured")))
+    assert not any("Have it cut" in line["text"] for line in measured["working"])
+
+
+def test_a_repeat_across_alone_depends_on_no_start():
+    stripe = cloth("54 in", repeat={"across": "27 in"}, motifs=[{"id": "m1", "across": "9 in", "along": "0 in"}])
+    laid = planned(job(CENTRED, stripe))
+    assert laid["start"] is None
+    assert laid["needed"] == laid["laid"]
+
+
+def test_the_reason_counts_rows_only_where_rows_are_the_reason():
+    one_row = planned(job(covers(1, "17 in", "17 in"), cloth("54 in")))
+    assert "so 1 row is the least" in one_row["proof"]["text"]
+    crease = {"across": "26 in", "along": "0 in", "width": "1 in", "length": "200 in"}
+    flawed = planned(job(covers(3, "17 in", "17 in"), cloth("54 in", start="measured", flaws=[crease])))
+    assert "side by side, so" not in flawed["proof"]["text"]
+
+
+def test_the_working_names_the_way_to_the_first_row():
+    """Motifs from 20 in behind the end on: panels that need 9 in below them begin 11 in behind it."""
+    entry = printed("measured")
+    entry["motifs"][0]["along"] = "20 in"
+    one = planned(job(covers(1, "17 in", "17 in", pattern="centred", motif="m1"), entry))
+    assert "2 across 54 in; 11 in to the first row + 1 row of 18 in = 29 in." in [t["text"] for t in one["working"]]
+    band = {"across": "0 in", "along": "0 in", "width": "54 in", "length": "2 in"}
+    moved = planned(job(covers(3, "17 in", "17 in"), cloth("54 in", start="measured", flaws=[band])))
+    assert "3 across 54 in; 2 in to the first row + 2 rows × 18 in = 38 in." in [t["text"] for t in moved["working"]]
+
+
+def test_a_straight_offcut_with_a_flaw_in_it_is_not_offered():
+    flaw = {"across": "45 in", "along": "9 in", "width": "1 in", "length": "1 in"}
+    laid = planned(job(covers(1, "17 in", "17 in"), cloth("54 in", start="measured", flaws=[flaw])))
+    assert laid["straight"]["offcuts"] == []

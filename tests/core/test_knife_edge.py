@@ -195,8 +195,26 @@ def test_every_way_of_measuring_explains_itself():
         ({"measured": "opening", "clearance": "1 in"}, "clearance"),
         ({"measured": "foam", "fill": "foam"}, "Foam"),
         ({"measured": "label"}, "Label"),
-        ({"fill": "firm"}, "no smaller"),
+        ({"fill": "firm"}, "the same size (firm pad)"),
     ]:
         assert words in one(insert)["cushions"][0]["working"][0]["text"]
     wanted = one({"fill": "firm"}, size_from="finished")["cushions"][0]["working"]
-    assert "Pad no larger" in wanted[1]["text"]
+    assert "Pad the same size" in wanted[1]["text"]
+
+
+def test_the_feather_rule_goes_by_the_pad_also_when_the_finished_size_is_given():
+    """A 17 in feather pad makes a 15 in cover, so a 15 in cover needs 17; a 15 in cover of a 16 in pad is the rule."""
+    for finished_size, pad in (("15 in", "16 in"), ("16 in", "18 in")):
+        answer = one({"width": finished_size, "length": finished_size, "fill": "feather"}, size_from="finished")
+        assert answer["cushions"][0]["pad"]["width"]["text"] == pad
+
+
+def test_metric_openings_are_whole_centimetres():
+    """Common practice: about 8 in on an 18 in cover, here 20 cm on 45."""
+    answer = one({"width": "47.5 cm", "length": "47.5 cm", "fill": "polyester"}, units="cm")
+    assert answer["cushions"][0]["opening"]["text"] == "20 cm"
+
+
+def test_a_label_says_nothing_about_a_pad_that_is_still_to_be_ordered():
+    answer = one({"measured": "label", "fill": "polyester"}, size_from="finished")
+    assert "tape-the-pad" not in [notice["code"] for notice in answer["notices"]]

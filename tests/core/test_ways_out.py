@@ -148,8 +148,8 @@ def test_stops_come_first_then_ways_out_then_warnings():
     )
     levels = [(n["level"], bool(n["way_out"])) for n in plan(document)["notices"]]
     assert levels == sorted(levels, key=lambda x: (x[0] != "stop", not x[1], ["stop", "warn", "info"].index(x[0])))
-    assert levels[0][0] == "stop"
-    assert levels[1][1] is True
+    assert [level for level, _ in levels[:2]] == ["stop", "stop"]  # front and back of the one too wide
+    assert levels[2][1] is True
 
 
 @pytest.mark.parametrize("effort", ["quick", "full"])
@@ -197,3 +197,13 @@ def test_every_kind_of_proof_has_its_words():
 
     proofs = {"tallest", "area", "rows", "wider-than-half", "stacks", "spaced-rows", "residue-rows"}
     assert set(REASONS) == proofs | {"possible-lengths", "each-way", "exhaustive"}
+
+
+def test_a_wider_cloth_is_named_for_panels_on_their_side_too():
+    wide = notices(job(covers(6, "29 in", "17 in"), cloth("53 1/2 in", up="left")))["wider-cloth"]
+    assert wide["text"].startswith("On cloth 54 in wide")
+
+
+def test_turning_is_never_offered_on_cloth_with_a_pattern():
+    stripe = cloth("54 in", repeat={"across": "9 in", "along": "0 in"})
+    assert "turning-would-save" not in notices(job(covers(3, "35 in", "17 in"), stripe))

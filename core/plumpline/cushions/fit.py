@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from plumpline.job import NM_PER_CM, Cushion, Job
 from plumpline.lengths import NM_PER_INCH, write_length
 
-# Up to this short side a feather pad is taken in by the smaller amount. Common practice, in inches.
-_SMALL_PAD = 16 * NM_PER_INCH
+# Up to this short side a feather pad is taken in by the smaller amount (common practice).
+_SMALL_PAD = {"in": 16 * NM_PER_INCH, "cm": 40 * NM_PER_CM, "mm": 40 * NM_PER_CM}
 
 # Pads as they are sold, short side first: inches (North America) and centimetres (Europe). Common practice.
 _STOCKED_IN = ((12, 12), (14, 14), (16, 16), (18, 18), (20, 20), (22, 22), (24, 24), (26, 26))
@@ -48,12 +48,14 @@ def _rule(cushion: Cushion, job: Job) -> Fit:
     fill, insert = cushion.insert.fill, cushion.insert
     one, two = _amounts(job)
     if fill in ("feather", "down"):
+        small = _SMALL_PAD[job.units]
         short = min(insert.width or 0, insert.length or 0)
-        if short <= _SMALL_PAD:
-            return Fit(one, f"{fill}, short side up to {write_length(_SMALL_PAD, job.units)}")
-        return Fit(two, f"{fill}, short side over {write_length(_SMALL_PAD, job.units)}")
+        pad = short + one if cushion.size_from == "finished" else short
+        if pad <= small:
+            return Fit(one, f"{fill}, pad with a short side up to {write_length(small, job.units)}")
+        return Fit(two, f"{fill}, pad with a short side over {write_length(small, job.units)}")
     if fill in ("microbead", "firm"):
-        return Fit(0, f"{_FILL_WORDS[fill]}: the size of the pad")
+        return Fit(0, _FILL_WORDS[fill])
     if fill is None:
         return Fit(one, "filling not said: as for polyester")
     return Fit(one, _FILL_WORDS[fill])

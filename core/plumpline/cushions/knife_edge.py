@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from plumpline.cloth import cut_across, cut_along
 from plumpline.cushions.fit import Fit, Pad, fit_of, pad_for
-from plumpline.job import Cloth, Cover, Cushion, Face, Job, name_of
+from plumpline.job import NM_PER_CM, Cloth, Cover, Cushion, Face, Job, name_of
 from plumpline.lengths import NM_PER_INCH, write_length
 from plumpline.pieces import Mark, Piece, Point
 from plumpline.problems import Problem
@@ -33,7 +33,7 @@ def knife_edge(cushion: Cushion, job: Job) -> KnifeEdge | list[Problem]:
         return problems
     fit = fit_of(cushion, job)
     width, length = _finished(cushion, fit)
-    opening = cushion.cover.opening or usual_opening(width, cushion)
+    opening = cushion.cover.opening or usual_opening(width, cushion, job.units)
     problems = _impossible(cushion, job, fit, width, length, opening)
     if problems:
         return problems
@@ -80,11 +80,13 @@ def _finished(cushion: Cushion, fit: Fit) -> Point:
 
 def _impossible(cushion: Cushion, job: Job, fit: Fit, width: int, length: int, opening: int) -> list[Problem]:
     problems = []
-    for name, size, word in (("width", width, "wide"), ("length", length, "high")):
+    for size, word in ((width, "wide"), (length, "high")):
         if size <= 0:
             less = write_length(fit.smaller_by or cushion.insert.clearance, job.units)
             text = f"Made {less} smaller, nothing is left of {name_of(cushion)}: it would not be {word} at all."
-            problems.append(Problem(f"{cushion.at}/insert/{name}", "nothing-left", text))
+            at = "insert/clearance" if cushion.insert.clearance else "cover/smaller_by"
+            problems.append(Problem(f"{cushion.at}/{at}", "nothing-left", text))
+    problems = problems[:1] + _off_the_face(cushion, width, length)
     if not problems and opening > width:
         given, edge = write_length(opening, job.units), write_length(width, job.units)
         text = f"The opening of {given} is longer than the edge it lies in, {edge}: make it shorter."
@@ -92,24 +94,34 @@ def _impossible(cushion: Cushion, job: Job, fit: Fit, width: int, length: int, o
     return problems
 
 
-def usual_opening(side: int, cushion: Cushion) -> int:
-    """The opening for a closing edge of `side` nm, up to whole half inches and never longer than the edge.
+def _off_the_face(cushion: Cushion, width: int, length: int) -> list[Problem]:
+    problems = []
+    for part, face in (("front", cushion.cover.front), ("back", cushion.cover.back)):
+        for name, offset, side in (("across", face.offset_across, width), ("along", face.offset_along, length)):
+            if face.pattern == "centred" and 2 * abs(offset) > side > 0:
+                text = f"So far from the middle the motif is not on the {part} any more: make the offset smaller."
+                at = f"{cushion.at}/cover/{part}/offset/{name}"
+                problems.append(Problem(at, "rules-contradict", text))
+    return problems
+
+
+def usual_opening(side: int, cushion: Cushion, units: str) -> int:
+    """The opening for a closing edge of `side` nm, up to a half inch or a centimetre and never longer than the edge.
 
     Common practice: about 8 in on an 18 in cover for a soft pad, the finished side less 5 in for a firm one.
     """
     firm = cushion.insert.fill in ("firm", "foam")
     wanted = side - 5 * NM_PER_INCH if firm else side * 8 // 18
-    half_inch = NM_PER_INCH // 2
-    return min(side, max(half_inch, -(-wanted // half_inch) * half_inch))
+    step = NM_PER_INCH // 2 if units == "in" else NM_PER_CM
+    return min(side, max(step, -(-wanted // step) * step))
 
 
 def _panel(cushion: Cushion, job: Job, part: str, face: Face, width: int, length: int, opening: int) -> Piece:
     cover, cloth = cushion.cover, job.cloth(face.cloth)
     plain = width + 2 * cover.side_seam, length + cover.seam + cover.closing_seam
-    cut = cut_across(cloth, plain[0], job.grid), cut_along(cloth, plain[1], job.grid)
-    on_side = cut_across(cloth, plain[1], job.grid), cut_along(cloth, plain[0], job.grid)
-    # What the grid adds is shared by the two edges, so the face stays in the middle of its panel.
-    lower = Fraction(cut[1] * (2 * cover.closing_seam + length), 2 * plain[1])
+    upright = cut_across(cloth, plain[0], job.grid), cut_along(cloth, plain[1], job.grid)
+    aside = cut_across(cloth, plain[1], job.grid), cut_along(cloth, plain[0], job.grid)
+    cut = (aside[1], aside[0]) if cloth.lies_aside else upright
     return Piece(
         id=f"{cushion.id}.{part}",
         cushion=cushion.id,
@@ -119,12 +131,24 @@ def _panel(cushion: Cushion, job: Job, part: str, face: Face, width: int, length
         count=cushion.quantity,
         width=cut[0],
         length=cut[1],
-        along_side=on_side,
-        centre=(cut[0] // 2, int(lower)),
+        upright=upright,
+        aside=aside,
+        aim=_aim(cover, cloth, face, upright, length),
         seam=cover.seam,
         outline=_outline(cover, cut),
         marks=_marks(cover, job, cloth, cut, opening),
     )
+
+
+def _aim(cover: Cover, cloth: Cloth, face: Face, upright: Point, length: int) -> Point:
+    """Where the motif is to stand: the centre of the finished face, and the offset from there as it is before a wash.
+
+    What the grid adds is shared by the two edges, so the face stays in the middle of its panel.
+    """
+    plain = length + cover.seam + cover.closing_seam
+    lower = Fraction(upright[1] * (2 * cover.closing_seam + length), 2 * plain)
+    across, along = cut_across(cloth, face.offset_across, 0), cut_along(cloth, face.offset_along, 0)
+    return upright[0] // 2 + across, int(lower) + along
 
 
 def _runs(cover: Cover, cut: Point) -> Point:
@@ -145,8 +169,8 @@ def _outline(cover: Cover, cut: Point) -> tuple[Point, ...]:
 
 def _marks(cover: Cover, job: Job, cloth: Cloth, cut: Point, opening: int) -> tuple[Mark, ...]:
     w, h = cut
-    half = opening // 2
-    gap = cut_across(cloth, 2 * half, 0) // 2
+    cut_to_wash = cut_along if cloth.lies_aside else cut_across
+    gap = cut_to_wash(cloth, opening, 0) // 2
     marks = [
         Mark("top", "Top edge", ((w // 2, h),)),
         Mark("centre", "Middle of each edge", ((w // 2, 0), (w, h // 2), (w // 2, h), (0, h // 2))),
