@@ -74,19 +74,22 @@ class Bands:
     def rank(self) -> tuple[int, int, int]:
         """Length, number of distinct cut lines, and minus the area of the largest single offcut."""
         lines = {(cut.kind, cut.y if cut.kind == "across" else cut.x) for cut in self.cuts()}
-        return self.length, len(lines), -self._largest_offcut()
+        return self.length, len(lines), -self.largest_offcut
 
-    def _largest_offcut(self) -> int:
-        width, gap, largest = self.desk.strip.width, self.desk.strip.gap, 0
-        for first in range(len(self.bands)):
-            spare = width
-            for band in self.bands[first:]:
-                spare = min(spare, max(width - band.right + gap, 0))
-                largest = max(largest, spare * (band.reached - self.bands[first].y))
-        for band in self.bands:
-            for column in band.columns:
-                largest = max(largest, column.w * (band.reached - column.top))
-        return largest
+    @property
+    def largest_offcut(self) -> int:
+        """The area of the largest rectangle left beside any bands in a row, or above one column."""
+        width, gap = self.desk.strip.width, self.desk.strip.gap
+        ends = [band.reached for band in self.bands]
+        beside = _largest_in_a_row(
+            [(band.y, end, max(width - band.right + gap, 0)) for band, end in zip(self.bands, ends, strict=True)]
+        )
+        above = (
+            column.w * (end - column.top)
+            for band, end in zip(self.bands, ends, strict=True)
+            for column in band.columns
+        )
+        return max(beside, *above)
 
     def cuts(self) -> tuple[Cut, ...]:
         """Every cut in order: a band off the roll, its columns apart, then the panels of each column."""
@@ -125,6 +128,24 @@ class Bands:
             if x + way.w < column.x + column.w:
                 yield Cut(0, "along", x + way.w - gap, y, way.h - gap)
             line = end
+
+
+def _largest_in_a_row(bars: Sequence[tuple[int, int, int]]) -> int:
+    """The largest rectangle within bars (start, end, width) that follow one another, each starting at its left edge.
+
+    Found as the largest rectangle under a histogram is: a bar stays open while those behind it are wider and is
+    measured once, when a narrower one comes, so the cost is O(b) for b bars.
+    """
+    largest = reached = 0
+    still_open: list[tuple[int, int]] = []
+    for bar_start, bar_end, spare in (*bars, (0, 0, 0)):
+        start = bar_start
+        while still_open and still_open[-1][1] >= spare:
+            start, wider = still_open.pop()
+            largest = max(largest, wider * (reached - start))
+        still_open.append((start, spare))
+        reached = bar_end
+    return largest
 
 
 def straight_bands(desk: Desk, order: Sequence[Item], least: int) -> Bands:
