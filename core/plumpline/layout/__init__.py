@@ -2,6 +2,7 @@
 """The engine on its own; it knows nothing of cushions. ``strip`` holds the words, ``solve`` the planner."""
 
 from plumpline.layout.budget import FULL_WORK, QUICK_WORK, Budget
+from plumpline.layout.edges import cut_apart
 from plumpline.layout.instances import lay
 from plumpline.layout.solve import lay_plan, straight_plan
 from plumpline.layout.strip import (
@@ -31,6 +32,7 @@ __all__ = [
     "Repeat",
     "StraightPlan",
     "Strip",
+    "cut_apart",
     "lay",
     "lay_plan",
     "straight_plan",
