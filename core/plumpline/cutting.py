@@ -52,8 +52,8 @@ def _row_steps(cuts: list[Cut], full: list[Cut], units: str) -> list[Step]:
             alike.setdefault(shape, []).append(number)
         floor = end.y
     if len(alike) == 1 and len(full) > 1 and len(next(iter(alike.values()))) == len(full):
-        return [Step("Each row", _row_text(next(iter(alike)), units))]
-    return [Step(_numbered("Row", numbers), _row_text(shape, units)) for shape, numbers in alike.items()]
+        return _steps_of("Each row", next(iter(alike)), units)
+    return [step for shape, numbers in alike.items() for step in _steps_of(_numbered("Row", numbers), shape, units)]
 
 
 def _shape(cuts: list[Cut], floor: int, end: int) -> Shape:
@@ -80,8 +80,8 @@ def _span(start: int, end: int, units: str) -> str:
     return f"{bare(start, units)} to {write_length(end, units)}"
 
 
-def _row_text(shape: Shape, units: str) -> str:
-    """One row: along from edge to edge of it, then the strips across, then what is left along."""
+def _steps_of(rows: str, shape: Shape, units: str) -> list[Step]:
+    """One row: along from edge to edge of it, then the strips across, then what is left along; from its lower edge."""
     whole = max((length for kind, _, y, length in shape if kind == "along" and not y), default=0)
     along = [x for kind, x, y, length in shape if kind == "along" and (y, length) == (0, whole)]
     strips: dict[tuple[int, int], list[int]] = {}
@@ -91,11 +91,9 @@ def _row_text(shape: Shape, units: str) -> str:
             strips.setdefault((x, x + length), []).append(y)
         elif (y, length) != (0, whole):
             left.setdefault((y, y + length), []).append(x)
-    parts = [f"along at {_places(along, units)}"] if along else []
+    found = [Step(rows, f"Along at {_places(along, units)}.")] if along else []
     for (start, end), ys in strips.items():
-        parts.append(f"the strip from {_span(start, end, units)} across at {_places(ys, units)}")
+        found.append(Step(f"{rows}, strip {_span(start, end, units)}", f"Across at {_places(ys, units)} of the row."))
     for (low, high), xs in left.items():
-        parts.append(f"between {_places([low, high], units)} along at {_places(xs, units)}")
-    note = " Heights count from the row's lower edge." if strips else ""
-    text = "; then ".join(parts)
-    return f"{text[0].upper()}{text[1:]}.{note}"
+        found.append(Step(f"{rows}, part {_span(low, high, units)} up", f"Along at {_places(xs, units)}."))
+    return found

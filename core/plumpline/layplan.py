@@ -8,6 +8,7 @@ from typing import Any
 from plumpline.cloth import Laid, lay_out, needed, to_buy
 from plumpline.job import Cloth, name_of
 from plumpline.layout.budget import Budget
+from plumpline.layout.edges import cut_apart
 from plumpline.layout.solve import lay_plan, straight_plan
 from plumpline.layout.strip import CannotLay, Panel, Plan, StraightPlan, Strip
 from plumpline.lengths import write_length
@@ -71,6 +72,9 @@ def plan_cloth(cloth: Cloth, pieces: tuple[Piece, ...], work: int) -> ClothPlan:
     plan: Plan = straight
     if not straight.proven:
         found = lay_plan(strip, Budget(work))
+        # A shorter plan that was not looked for by straight cuts may still come apart by them.
+        apart = cut_apart(found, strip.width) if found.length < straight.length else None
+        straight = apart or straight
         plan = found if found.length < straight.length else _with_bound(straight, found)
     repeats = 1 if cloth.start == "unknown" and _depends_on_start(cloth, pieces) else 0
     return ClothPlan(

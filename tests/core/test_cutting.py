@@ -1,5 +1,6 @@
 """The straight plan told as it is cut: rows off first, equal rows once, every cut in the words of the table."""
 
+from answer_checker import check
 from jobs import cloth, covers, example, job
 
 from plumpline import plan
@@ -61,11 +62,9 @@ def test_a_row_tells_its_strips_and_what_is_left_in_them():
     )
     found = steps(in_cutting_order(cuts, 50 * IN), 50 * IN, "in")
     assert [(step.title, step.text) for step in found[1:]] == [
-        (
-            "Row 1",
-            "Along at 16 in; then the strip from 16 to 50 in across at 8 in; then between 8 and 20 in along at 30 in."
-            " Heights count from the row's lower edge.",
-        ),
+        ("Row 1", "Along at 16 in."),
+        ("Row 1, strip 16 to 50 in", "Across at 8 in of the row."),
+        ("Row 1, part 8 to 20 in up", "Along at 30 in."),
         ("Rows 2 and 3", "Along at 25 in."),
     ]
 
@@ -77,3 +76,32 @@ def test_the_numbers_of_the_answer_follow_the_order_at_the_table():
         full = [entry["full_width"] for entry in cuts]
         assert full == sorted(full, reverse=True)
         assert sum(full) == laid["straight"]["full_width_cuts"]
+
+
+def test_a_plan_that_comes_apart_by_straight_cuts_is_the_straight_plan():
+    """Two staggered columns of a half-drop part by one long cut: rows would take 90 in, the columns take 78."""
+    printed = cloth(
+        "54 in",
+        repeat={"across": "27 in", "along": "24 in", "drop": "12 in"},
+        motifs=[{"id": "m1", "across": "13 1/2 in", "along": "0 in"}],
+        start="choose",
+    )
+    document = job(covers(3, "17 in", "17 in", pattern="centred", motif="m1"), printed)
+    answer = plan(document)
+    check(document, answer)
+    laid = answer["cloths"][0]
+    assert (laid["laid"]["text"], laid["straight"]["laid"]["text"]) == ("78 in", "78 in")
+    told_ = [(step["title"], step["text"]) for step in laid["straight"]["steps"]]
+    assert told_[:3] == [
+        ("Cut 1", "Square the end, then across the full width at 78 in."),
+        ("Row 1", "Along at 4 1/2, 22 1/2, 31 1/2 and 49 1/2 in."),
+        ("Row 1, strip 4 1/2 to 22 1/2 in", "Across at 18, 24, 42, 48 and 66 in of the row."),
+    ]
+
+
+def test_a_crease_down_the_cloth_is_cut_beside_and_not_rowed_around():
+    crease = {"across": "18 in", "along": "0 in", "width": "1 in", "length": "100 in"}
+    document = job(covers(1, "17 in", "17 in"), cloth("54 in", start="measured", flaws=[crease]))
+    answer = plan(document)
+    check(document, answer)
+    assert answer["cloths"][0]["straight"]["laid"]["text"] == "18 in"
