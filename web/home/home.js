@@ -23,8 +23,9 @@ async function begin(sizeFrom) {
 // The first question: from the pads, or from the size that is wanted?
 function FirstQuestion({ onClose }) {
   const answer = useRef(null);
-  const one = (value, word, hint) => html`<button type="button" class="button first-choice"
-    onClick=${() => { answer.current = value; onClose(); }}><span>${say(word)}</span><span class="note">${say(hint)}</span></button>`;
+  const one = (value, word, hint) => html`<button type="button" class="button first-choice" aria-label=${say(word)}
+    aria-describedby="first-${value}" onClick=${() => { answer.current = value; onClose(); }}><span>${say(word)}</span>
+    <span class="note" id="first-${value}">${say(hint)}</span></button>`;
   return html`<${Sheet} title=${say('home.firstQuestion')} onClose=${onClose} onClosed=${() => answer.current && begin(answer.current)}>
     <div class="stack">${one('insert', 'home.padsInHand', 'home.padsHint')}${one('finished', 'home.sizeWanted', 'home.sizeHint')}</div>
   <//>`;
