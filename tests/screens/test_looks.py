@@ -9,6 +9,7 @@ import pytest
 from handset import Phone
 from maker import Maker
 from playwright.sync_api import Page, expect
+from test_main_job import walk_main_job
 
 ROOT = Path(__file__).resolve().parents[2]
 WEB = ROOT / "web"
@@ -160,3 +161,15 @@ def test_every_word_a_screen_asks_for_is_in_the_first_table(phone: Page) -> None
         asked,
     )
     assert missing == []
+
+
+def test_the_keys_stay_under_the_thumb_when_a_problem_is_told(maker: Maker) -> None:
+    """An opening longer than its edge: the text that says so must not move the key for the next figure."""
+    walk_main_job(maker)
+    maker.go_to("cover")
+    maker.touch(maker.row("Opening"))
+    maker.tape("25 in")
+    key = maker.page.get_by_role("button", name="4", exact=True)
+    before = key.bounding_box()
+    expect(maker.page.get_by_role("dialog").locator(".field-problem")).to_be_visible(timeout=ANSWER_MS)
+    assert key.bounding_box() == before

@@ -131,6 +131,18 @@ def test_a_wrong_figure_is_told_at_its_field_and_stays_as_it_was_typed(maker: Ma
     expect(maker.row("Opening")).to_have_accessible_description(re.compile("longer than the edge it lies in"))
 
 
+def test_a_cloth_too_narrow_for_a_face_is_told_at_that_face(maker: Maker) -> None:
+    walk_main_job(maker)
+    maker.go_to("cloth")
+    maker.touch(maker.row("Cloth width"))
+    maker.tape("15 in")
+    maker.press("job.done")
+    maker.go_to("cut")
+    maker.touch(trouble(maker, "Cushion 1").first)
+    expect(maker.find("job.cover")).to_have_attribute("aria-current", "page")
+    expect(maker.page.get_by_text("The front is 18 in wide")).to_be_visible(timeout=ANSWER_MS)
+
+
 def test_the_dialect_changes_every_screen_and_no_measure(maker: Maker) -> None:
     walk_main_job(maker)
     before = maker.page.evaluate("async () => JSON.stringify((await import('./store/session.js')).job.value)")

@@ -25,14 +25,16 @@ function Bar({ at, close }) {
     <button type="button" class="button-primary" onClick=${close}>${say('job.done')}</button>`;
 }
 
+// The sheet stands on the lower edge of the screen, so what is wrong is told above the keys: they must not move away
+// under the thumb while the answer to the last key comes in.
 export function EntrySheet({ at }) {
   const close = () => lookAt(inJob(openJob.value.id, place.value.station, entryOf(at)));
   const Entry = ENTRIES[kindOf(at)];
   return html`<${Sheet} title=${labelOf(at)} onClose=${close} footer=${html`<${Bar} at=${at} close=${close} />`}>
     <div class="entry stack">
       ${hintOf(at) && html`<p class="note">${hintOf(at)}</p>`}
-      <${Entry} at=${at} label=${labelOf(at)} value=${valueAt(job.value, at)} />
       <${Problems} at=${at} />
+      <${Entry} at=${at} label=${labelOf(at)} value=${valueAt(job.value, at)} />
     </div>
   <//>`;
 }

@@ -23,7 +23,7 @@ export const isCurrent = computed(() => latest.value !== null && latest.value.ab
 export const nearAnswer = computed(() => (problems.value.length === 0 ? answer.value : null));
 export const isFull = computed(() => isCurrent.value && latest.value.effort !== 'quick');
 
-const SETTLED = 250; // ms without a change before the core is asked
+const SETTLED = 400; // ms without a change before the core is asked
 
 async function recall(id) {
   const kept = await readAnswer(id).catch(() => undefined);

@@ -7,7 +7,7 @@ import { job, openJob } from '../../store/session.js';
 import { go, inJob, moveTo } from '../../store/place.js';
 import { say } from '../../words/words.js';
 import { Chooser, chosenIn, entryPaths } from '../chooser.js';
-import { Field, Fields } from '../field.js';
+import { Field, Fields, Problems } from '../field.js';
 import { NextBar } from '../next-bar.js';
 import { visit } from '../visit.js';
 import { FinishedSize } from './finished-size.js';
@@ -31,7 +31,11 @@ function sections(cushion) {
 const faceRows = (part) => ['cloth', 'pattern', 'motif', 'offset/across', 'offset/along', 'turn', 'group']
   .map((name) => [`cover/${part}/${name}`]);
 
+// What is wrong with a face as a whole stands at the head of its section.
+const GROUPS = { 'cover.front': '/cover/front', 'cover.back': '/cover/back' };
+
 const Section = ({ cushion, title, rows }) => html`<${Fields} title=${say(title)}>
+  ${GROUPS[title] && html`<${Problems} at=${cushion + GROUPS[title]} />`}
   ${rows.map(([name, usual]) => html`<${Field} key=${name} at=${`${cushion}/${name}`} usual=${usual} />`)}<//>`;
 
 function toCloth() {

@@ -21,10 +21,10 @@ export function Counting({ at }) {
         <div class="column">
           <${Stepper} label=${labelOf(at)} value=${valueAt(job.value, at)} min=${1} max=${MOST_COVERS}
             onInput=${(count) => setField(at, count)} />
-          <${Problems} at=${at} />
           <${Choice} label=${labelOf(filling)} options=${optionsOf(filling)} layout="grid"
             value=${valueAt(job.value, filling)}
             onInput=${(fill) => setField(filling, fill)} />
+          <${Problems} at=${at} />
           <${Problems} at=${filling} />
         </div>
       </div>
