@@ -6,10 +6,10 @@ import json
 from collections.abc import Callable
 from typing import Any
 
+from plumpline.job import read_job
 from plumpline.lengths import LengthError, read_length_full, write_length
 from plumpline.money import MoneyError, read_money
 from plumpline.planning import covers, plan
-from plumpline.prepared import Prepared, prepare
 from plumpline.problems import JobError
 from plumpline.spoken import speak_length
 
@@ -49,10 +49,11 @@ def _plan(wanted: Json) -> Json:
 
 
 def _check(wanted: Json) -> Json:
-    prepared = prepare(wanted["job"])
-    if isinstance(prepared, Prepared):
-        return {"ok": {"version": wanted["job"]["version"]}}
-    return {"problems": [problem.to_json() for problem in prepared]}
+    # A file is taken in whole or not at all, so a broken entry counts even where the rest could be answered.
+    _, problems = read_job(wanted["job"])
+    if problems:
+        return {"problems": [problem.to_json() for problem in problems]}
+    return {"ok": {"version": wanted["job"]["version"]}}
 
 
 def _read(wanted: Json) -> Json:

@@ -39,6 +39,12 @@ def test_a_job_file_is_checked_whole_before_it_is_taken_in():
     assert asked(do="check", job={"version": 7})["problems"]
 
 
+def test_a_file_with_one_broken_entry_is_not_taken_in_though_the_rest_could_be_answered():
+    job = example("size-wanted")
+    job["cushions"][0]["quantity"] = "many"
+    assert [problem["code"] for problem in asked(do="check", job=job)["problems"]] == ["not-a-count"]
+
+
 def test_a_job_still_being_measured_is_a_sound_document():
     job = example("harbour-room")
     del job["cushions"][0]["insert"]["width"]
