@@ -87,6 +87,16 @@ def test_the_working_is_one_touch_away(maker: Maker) -> None:
         expect(working).to_contain_text(sentence)
 
 
+def test_the_finished_size_stands_on_cover_before_there_is_any_cloth(maker: Maker) -> None:
+    """One inch smaller for a polyester pad: common practice."""
+    maker.start_job()
+    maker.tape("18 in")
+    maker.press("measure.next", next="height")
+    maker.press("measure.square")
+    maker.go_to("cover")
+    expect(maker.page.get_by_role("img", name="17 in", exact=True)).to_have_count(2, timeout=ANSWER_MS)
+
+
 def trouble(maker: Maker, field: str) -> Locator:
     """The line that leads to a field, in the list of what is to be settled."""
     return maker.page.get_by_role("alert").get_by_role("button", name=field)
@@ -131,16 +141,17 @@ def test_a_wrong_figure_is_told_at_its_field_and_stays_as_it_was_typed(maker: Ma
     expect(maker.row("Opening")).to_have_accessible_description(re.compile("longer than the edge it lies in"))
 
 
-def test_a_cloth_too_narrow_for_a_face_is_told_at_that_face(maker: Maker) -> None:
+def test_a_cloth_too_narrow_for_a_cover_is_told_at_its_field(maker: Maker) -> None:
     walk_main_job(maker)
     maker.go_to("cloth")
     maker.touch(maker.row("Cloth width"))
     maker.tape("15 in")
     maker.press("job.done")
     maker.go_to("cut")
-    maker.touch(trouble(maker, "Cushion 1").first)
-    expect(maker.find("job.cover")).to_have_attribute("aria-current", "page")
-    expect(maker.page.get_by_text("The front is 18 in wide")).to_be_visible(timeout=ANSWER_MS)
+    told = "The front is 18 in wide; Cloth 1 has 14 in usable"
+    expect(maker.page.get_by_role("alert")).to_contain_text(re.compile(told, re.IGNORECASE), timeout=ANSWER_MS)
+    maker.touch(trouble(maker, "Cushion 1, Width").first)
+    expect(maker.page.locator(".field-problem").first).to_contain_text(re.compile(told, re.IGNORECASE))
 
 
 def test_the_dialect_changes_every_screen_and_no_measure(maker: Maker) -> None:

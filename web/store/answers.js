@@ -19,6 +19,10 @@ const about = computed(() => (job.value ? JSON.stringify(job.value) : null));
 export const answer = computed(() => (latest.value?.id === openJob.value?.id ? latest.value?.answer ?? null : null));
 export const problems = computed(() => (isCurrent.value ? latest.value.problems : []));
 export const isCurrent = computed(() => latest.value !== null && latest.value.about === about.value);
+// What the core says of each cushion: also while nothing is known of the cloth yet.
+export const workedCushions = computed(() =>
+  (latest.value?.id === openJob.value?.id ? latest.value?.cushions ?? answer.value?.cushions ?? [] : []));
+
 // The answer while it holds or is about to be renewed, for the usual values that stand beside the fields.
 export const nearAnswer = computed(() => (problems.value.length === 0 ? answer.value : null));
 export const isFull = computed(() => isCurrent.value && latest.value.effort !== 'quick');
@@ -38,7 +42,8 @@ async function request(effort) {
   const reply = await ask({ do: 'plan', job: document, effort }, { replaces: 'plan' });
   if (reply.superseded || openJob.value?.id !== id) return;
   const kept = answer.value;
-  latest.value = { id, about: text, effort, answer: reply.ok ?? kept, problems: reply.problems ?? [] };
+  latest.value = { id, about: text, effort, answer: reply.ok ?? kept, cushions: reply.ok?.cushions ?? reply.cushions,
+    problems: reply.problems ?? [] };
   if (reply.ok) await keep({ id, about: text, effort, answer: reply.ok }, revision);
 }
 

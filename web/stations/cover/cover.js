@@ -1,7 +1,7 @@
 // Cover: how one cushion's cover is made, with the finished size that follows from it.
 import { html } from '../../parts/html.js';
 import { CushionPicture } from '../measure/reading.js';
-import { nearAnswer } from '../../store/answers.js';
+import { nearAnswer, workedCushions } from '../../store/answers.js';
 import { lastOf, valueAt } from '../../store/pointer.js';
 import { job, openJob } from '../../store/session.js';
 import { go, inJob, moveTo } from '../../store/place.js';
@@ -12,7 +12,7 @@ import { NextBar } from '../next-bar.js';
 import { visit } from '../visit.js';
 import { FinishedSize } from './finished-size.js';
 
-const worked = (cushion) => nearAnswer.value?.cushions.find(({ id }) => id === lastOf(cushion));
+const worked = (cushion) => workedCushions.value.find(({ id }) => id === lastOf(cushion));
 const panelOf = (cushion) => nearAnswer.value?.pieces.find((piece) => piece.cushion === lastOf(cushion));
 
 function sections(cushion) {
