@@ -6,7 +6,7 @@ import json
 from collections.abc import Callable
 from typing import Any
 
-from plumpline.job import read_job
+from plumpline.job import file_problems
 from plumpline.lengths import LengthError, read_length_full, write_length
 from plumpline.money import MoneyError, read_money
 from plumpline.planning import covers, plan
@@ -50,7 +50,7 @@ def _plan(wanted: Json) -> Json:
 
 def _check(wanted: Json) -> Json:
     # A file is taken in whole or not at all, so a broken entry counts even where the rest could be answered.
-    _, problems = read_job(wanted["job"])
+    problems = file_problems(wanted["job"])
     if problems:
         return {"problems": [problem.to_json() for problem in problems]}
     return {"ok": {"version": wanted["job"]["version"]}}

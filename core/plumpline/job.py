@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -236,6 +237,21 @@ def read_job(document: object) -> tuple[Job | None, list[Problem]]:
         unsure=_unsure(values, cloths, broken),
     )
     return job, reading.problems
+
+
+def file_problems(document: object) -> list[Problem]:
+    """What keeps a document from being taken in as a job; what is merely not finished yet does not (fault B24)."""
+    return [problem for problem in read_job(document)[1] if not _is_unfinished(problem)]
+
+
+def _is_unfinished(problem: Problem) -> bool:
+    """Whether a maker can leave a job so: a motif still to be chosen, a price or a flaw half entered."""
+    if problem.code == "missing-field":
+        return _HALF_ENTERED.fullmatch(problem.at) is not None
+    return problem.code in ("no-such-motif", "rules-contradict")
+
+
+_HALF_ENTERED = re.compile(r"/cloths/\d+/(price|motifs/\d+|flaws/\d+)/(?!id$)\w+")
 
 
 def _entry_of(at: str) -> str | None:

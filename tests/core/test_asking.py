@@ -3,7 +3,7 @@
 import json
 
 import pytest
-from jobs import example
+from jobs import changed, example
 
 from plumpline import plan
 from plumpline.ask import ask
@@ -43,6 +43,33 @@ def test_a_file_with_one_broken_entry_is_not_taken_in_though_the_rest_could_be_a
     job = example("size-wanted")
     job["cushions"][0]["quantity"] = "many"
     assert [problem["code"] for problem in asked(do="check", job=job)["problems"]] == ["not-a-count"]
+
+
+@pytest.mark.parametrize(
+    ("at", "value"),
+    [
+        ("/cushions/0/insert/width", "wide"),
+        ("/cushions/0/thickness", "3 in"),
+        ("/cushions/0/cover/front/cloth", "k9"),
+        ("/cloths/0/id", None),
+        ("/cloths/0/motifs", [{"across": "3 in", "along": "0 in"}]),
+    ],
+)
+def test_a_file_with_a_slip_anywhere_in_it_is_not_taken_in(at, value):
+    assert asked(do="check", job=changed(example("harbour-room"), at, value))["problems"]
+
+
+@pytest.mark.parametrize(
+    ("at", "value"),
+    [
+        ("/cloths/0/price", {"per": "yd", "currency": "USD"}),
+        ("/cloths/0/motifs", [{"id": "m1"}]),
+        ("/cushions/0/cover/front/pattern", "centred"),
+        ("/cloths/0/shrinkage", {"along": "0.03"}),
+    ],
+)
+def test_b24_a_job_left_half_entered_is_taken_in_again(at, value):
+    assert asked(do="check", job=changed(example("harbour-room"), at, value)) == {"ok": {"version": 1}}
 
 
 def test_a_job_still_being_measured_is_a_sound_document():
