@@ -248,7 +248,7 @@ def _is_unfinished(problem: Problem) -> bool:
     """Whether a maker can leave a job so: a motif still to be chosen, a price or a flaw half entered."""
     if problem.code == "missing-field":
         return _HALF_ENTERED.fullmatch(problem.at) is not None
-    return problem.code in ("no-such-motif", "rules-contradict")
+    return problem.code in ("no-such-motif", "not-an-amount", "rules-contradict")
 
 
 _HALF_ENTERED = re.compile(r"/cloths/\d+/(price|motifs/\d+|flaws/\d+)/(?!id$)\w+")

@@ -63,6 +63,7 @@ def test_a_file_with_a_slip_anywhere_in_it_is_not_taken_in(at, value):
     ("at", "value"),
     [
         ("/cloths/0/price", {"per": "yd", "currency": "USD"}),
+        ("/cloths/0/price", {"amount": "1,234", "per": "yd", "currency": "USD"}),
         ("/cloths/0/motifs", [{"id": "m1"}]),
         ("/cushions/0/cover/front/pattern", "centred"),
         ("/cloths/0/shrinkage", {"along": "0.03"}),

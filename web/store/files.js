@@ -6,11 +6,6 @@ const LARGEST = 5_000_000;
 const DEEPEST = 12;
 const HOSTILE = ['__proto__', 'constructor', 'prototype'];
 
-// Codes that say a job is unfinished, not that its file is bad: our own half-done jobs come back in.
-const UNFINISHED = new Set(['missing-width', 'missing-length', 'wash-not-said', 'rules-contradict', 'no-such-motif',
-  'no-such-cloth', 'not-an-amount', 'nothing-left', 'opening-too-long', 'corner-too-large']);
-const UNFINISHED_ENTRY = /^\/cloths\/\d+\/(motifs\/\d+|flaws\/\d+|price)\//;
-
 export class FileRefused extends Error {}
 
 function refuse(key, values) {
@@ -46,12 +41,8 @@ function checkForm(job) {
   });
 }
 
-const isUnfinished = ({ code, at }) =>
-  UNFINISHED.has(code) || (code === 'missing-field' && UNFINISHED_ENTRY.test(at));
-
 async function checkByCore(job) {
-  const reply = await ask({ do: 'check', job });
-  const bad = (reply.problems ?? []).filter((problem) => !isUnfinished(problem));
+  const { problems: bad = [] } = await ask({ do: 'check', job });
   if (bad.length > 0) throw new FileRefused(bad.map(({ at, text }) => say('file.at', { at, text })).join('\n'));
 }
 
