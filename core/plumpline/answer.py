@@ -7,7 +7,7 @@ from typing import Any
 from plumpline.cloth import to_buy
 from plumpline.cushions.knife_edge import KnifeEdge
 from plumpline.cutting import in_cutting_order, steps
-from plumpline.figures import counted, figure, in_other_system, length_to_ask, selling_step, sized
+from plumpline.figures import counted, figure, in_other_system, length_to_ask, selling_step, size, sized
 from plumpline.job import NM_PER_CM, Job
 from plumpline.layout.strip import Cut, Placement, Plan
 from plumpline.layplan import UP_OF_TURN, ClothPlan, first_motif
@@ -28,12 +28,18 @@ def cover_answer(cover: KnifeEdge, job: Job) -> Json:
         "name": cushion.name,
         "quantity": cushion.quantity,
         "finished": sized(cover.width, cover.length, units),
-        "smaller_by": figure(cover.fit.smaller_by, units),
+        "smaller_by": _smaller_by(cover, units),
         "rule": cover.fit.rule,
         "pad": sized(cover.pad.width, cover.pad.length, units),
         "opening": figure(cover.opening, units),
         "working": [{"text": line} for line in cover_working(cover, job)],
     }
+
+
+def _smaller_by(cover: KnifeEdge, units: str) -> Json:
+    across, up = cover.fit.width, cover.fit.length
+    text = write_length(across, units) if across == up else size(across, up, units)
+    return {"width": figure(across, units), "length": figure(up, units), "text": text}
 
 
 def piece_answer(piece: Piece, job: Job) -> Json:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Callable
 from typing import Any
 
 from plumpline.job import file_problems
@@ -26,10 +25,13 @@ def ask(request: str) -> str:
     """
     try:
         wanted = json.loads(request)
-        do = _REQUESTS[wanted["do"]]
-        return write_json(do(wanted))
+        do, *needs = _REQUESTS[wanted["do"]]
+        missing = [name for name in needs if name not in wanted]
     except (ValueError, KeyError, TypeError, RecursionError) as error:
         return write_json(_problems("unknown-value", f"This request is none that can be answered: {error!r}."))
+    if missing:
+        return write_json(_problems("missing-field", f"This request does not say its {' and '.join(missing)}."))
+    return write_json(do(wanted))
 
 
 def write_json(value: object) -> str:
@@ -73,9 +75,10 @@ def _read_money(wanted: Json) -> Json:
         return _problems(error.code, str(error))
 
 
-_REQUESTS: dict[object, Callable[[Json], Json]] = {
-    "plan": _plan,
-    "check": _check,
-    "read": _read,
-    "read-money": _read_money,
+# What is answered, and what such a request has to say.
+_REQUESTS: dict[object, tuple[Any, ...]] = {
+    "plan": (_plan, "job"),
+    "check": (_check, "job"),
+    "read": (_read, "text"),
+    "read-money": (_read_money, "text", "currency"),
 }

@@ -130,6 +130,13 @@ def _positive(value: object, entry: Field, at: str, reading: Reading) -> int | N
     return read
 
 
+def _by_side(value: object, entry: Field, at: str, reading: Reading) -> Values | None:
+    if isinstance(value, dict):
+        return read_fields(value, entry.fields, at, reading)
+    read = _length(value, entry, at, reading)
+    return None if read is None else {side.name: read for side in entry.fields}
+
+
 def _signed(value: object, entry: Field, at: str, reading: Reading) -> int | None:
     if isinstance(value, str) and value.lstrip()[:1] in ("-", "−"):
         read = _length(value.lstrip()[1:], entry, at, reading)
@@ -196,6 +203,7 @@ _READERS = {
     "count": _count,
     "length": _length,
     "positive": _positive,
+    "by_side": _by_side,
     "signed": _signed,
     "grid": _grid,
     "share": _share,

@@ -13,9 +13,10 @@ class Field:
     """One field: its name, the kind of value it holds, and what it means to a maker.
 
     `kind` is one of: `text`, `id`, `length` (0 or more), `positive` (a length above 0), `signed` (a length that
-    may be negative), `grid` (a length or "0"), `share` (a fraction lost, from 0 up to but not including 1, as
-    text), `run` (a fraction of a side or a length), `count` (a whole number from 1), `choice`, `amount` (money
-    as text), `currency`, `object`, `list`, `kept` (stored and passed on, not looked at yet), `constant`.
+    may be negative), `by_side` (one length for width and height, or an object of both), `grid` (a length or "0"),
+    `share` (a fraction lost, from 0 up to but not including 1, as text), `run` (a fraction of a side or a length),
+    `count` (a whole number from 1), `choice`, `amount` (money as text), `currency`, `object`, `list`, `kept` (stored
+    and passed on, not looked at yet), `constant`.
     """
 
     name: str
@@ -85,8 +86,18 @@ CORNERS = (
     Field("run", "run", "Where the taper starts, from the raw corner: a fraction of the side or a length."),
 )
 
+SMALLER_BY = (
+    Field("width", "length", "How much smaller than the pad the cover is over the whole width."),
+    Field("length", "length", "How much smaller than the pad the cover is over the whole height."),
+)
+
 COVER = (
-    Field("smaller_by", "length", "How much smaller than the pad the cover is, once over the whole width and height."),
+    Field(
+        "smaller_by",
+        "by_side",
+        "How much smaller than the pad the cover is, once over the whole width and height; or each by itself.",
+        fields=SMALLER_BY,
+    ),
     Field("seam", "positive", "The seam allowance of every edge."),
     Field("side_seam", "positive", "The seam allowance of the two sides, where it differs."),
     Field("edge", "object", "The edge of the cover.", fields=EDGE),

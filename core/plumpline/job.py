@@ -87,9 +87,10 @@ class Corners:
 
 @dataclass(frozen=True)
 class Cover:
-    """How the cover is made: allowances in nm; `smaller_by` and `opening` are `None` where a rule decides."""
+    """How the cover is made: allowances in nm; what it is smaller by and `opening` are `None` where a rule decides."""
 
-    smaller_by: int | None
+    smaller_width: int | None
+    smaller_length: int | None
     seam: int
     side_seam: int
     closing_seam: int
@@ -301,9 +302,10 @@ def _insert(values: Values) -> Insert:
 
 def _cover(values: Values, habits: Habits) -> Cover:
     seam: int = values.get("seam", habits.seam)
-    closure = values.get("closure", {})
+    closure, smaller = values.get("closure", {}), values.get("smaller_by", {})
     return Cover(
-        smaller_by=values.get("smaller_by"),
+        smaller_width=smaller.get("width"),
+        smaller_length=smaller.get("length"),
         seam=seam,
         side_seam=values.get("side_seam", seam),
         closing_seam=closure.get("seam", seam),

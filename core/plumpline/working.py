@@ -36,8 +36,10 @@ def cover_working(cover: KnifeEdge, job: Job) -> list[str]:
 
 
 def _smaller(cover: KnifeEdge, job: Job, word: str) -> str:
-    by = cover.fit.smaller_by
-    return f"{write_length(by, job.units)} {word}" if by else "the same size"
+    across, up = cover.fit.width, cover.fit.length
+    if across != up:
+        return f"{write_length(across, job.units)} {word} in width, {write_length(up, job.units)} in height"
+    return f"{write_length(across, job.units)} {word}" if across else "the same size"
 
 
 def _pad(cover: KnifeEdge, job: Job) -> str:

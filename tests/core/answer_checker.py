@@ -130,6 +130,8 @@ def _finished(cushion):
         less = nm(insert.get("clearance", "0 cm"))
     elif insert.get("measured") == "old-cover":
         less = 0
+    elif isinstance(cover.get("smaller_by"), dict):
+        return tuple(side - nm(cover["smaller_by"][name]) for side, name in zip(size, ("width", "length"), strict=True))
     elif "smaller_by" in cover:
         less = nm(cover["smaller_by"])
     else:

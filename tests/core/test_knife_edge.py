@@ -6,7 +6,7 @@ from fractions import Fraction
 import pytest
 from jobs import changed, cloth, covers, example, job
 
-from plumpline import plan
+from plumpline import JobError, plan
 
 IN = 25_400_000
 
@@ -218,3 +218,29 @@ def test_metric_openings_are_whole_centimetres():
 def test_a_label_says_nothing_about_a_pad_that_is_still_to_be_ordered():
     answer = one({"measured": "label", "fill": "polyester"}, size_from="finished")
     assert "tape-the-pad" not in [notice["code"] for notice in answer["notices"]]
+
+
+def test_each_side_may_be_smaller_by_an_amount_of_its_own():
+    answer = one({"fill": "feather"}, {"smaller_by": {"width": "1 in", "length": "2 1/2 in"}})
+    assert finished(answer) == ("17 in", "15 1/2 in")
+    cushion = answer["cushions"][0]
+    assert cushion["smaller_by"]["text"] == "1 × 2 1/2 in"
+    assert "1 in smaller in width, 2 1/2 in in height (as you set it)" in cushion["working"][0]["text"]
+
+
+def test_a_side_that_is_not_said_follows_the_rule_for_the_filling():
+    answer = one({"fill": "feather"}, {"smaller_by": {"length": "1/2 in"}})
+    assert finished(answer) == ("16 in", "17 1/2 in")
+    assert "the other by the rule: feather" in answer["cushions"][0]["rule"]
+
+
+def test_a_pad_to_order_is_larger_by_each_sides_own_amount():
+    answer = one({"fill": "polyester"}, {"smaller_by": {"width": "2 in", "length": "0 in"}}, size_from="finished")
+    pad = answer["cushions"][0]["pad"]
+    assert (pad["width"]["text"], pad["length"]["text"]) == ("20 in", "18 in")
+
+
+def test_an_old_cover_copied_is_smaller_by_nothing_on_either_side():
+    with pytest.raises(JobError) as raised:
+        one({"measured": "old-cover"}, {"smaller_by": {"length": "1 in"}})
+    assert raised.value.problems[0]["at"] == "/cushions/0/cover/smaller_by"

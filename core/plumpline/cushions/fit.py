@@ -18,9 +18,10 @@ _STOCKED_CM = ((40, 40), (45, 45), (50, 50), (60, 60), (30, 50), (40, 60))
 
 @dataclass(frozen=True)
 class Fit:
-    """How much smaller the cover is, in nm, and the rule that says so."""
+    """How much smaller the cover is over its whole width and height, in nm, and the rule that says so."""
 
-    smaller_by: int
+    width: int
+    length: int
     rule: str
 
 
@@ -36,15 +37,18 @@ class Pad:
 
 def fit_of(cushion: Cushion, job: Job) -> Fit:
     """The maker's own figure if there is one, else the rule for the filling (common practice, editable)."""
-    given = cushion.cover.smaller_by
-    if given is not None:
-        return Fit(given, "as you set it")
+    width, length = cushion.cover.smaller_width, cushion.cover.smaller_length
+    by, rule = _rule(cushion, job)
+    if width is None and length is None:
+        return Fit(by, by, rule)
+    said = "as you set it" if None not in (width, length) else f"one side as you set it, the other by the rule: {rule}"
+    return Fit(by if width is None else width, by if length is None else length, said)
+
+
+def _rule(cushion: Cushion, job: Job) -> tuple[int, str]:
+    """What the rule takes off either way, in nm, and its words."""
     if cushion.insert.measured in ("old-cover", "opening"):
-        return Fit(0, "the finished size was measured")
-    return _rule(cushion, job)
-
-
-def _rule(cushion: Cushion, job: Job) -> Fit:
+        return 0, "the finished size was measured"
     fill, insert = cushion.insert.fill, cushion.insert
     one, two = _amounts(job)
     if fill in ("feather", "down"):
@@ -52,13 +56,13 @@ def _rule(cushion: Cushion, job: Job) -> Fit:
         short = min(insert.width or 0, insert.length or 0)
         pad = short + one if cushion.size_from == "finished" else short
         if pad <= small:
-            return Fit(one, f"{fill}, pad with a short side up to {write_length(small, job.units)}")
-        return Fit(two, f"{fill}, pad with a short side over {write_length(small, job.units)}")
+            return one, f"{fill}, pad with a short side up to {write_length(small, job.units)}"
+        return two, f"{fill}, pad with a short side over {write_length(small, job.units)}"
     if fill in ("microbead", "firm"):
-        return Fit(0, _FILL_WORDS[fill])
+        return 0, _FILL_WORDS[fill]
     if fill is None:
-        return Fit(one, "filling not said: as for polyester")
-    return Fit(one, _FILL_WORDS[fill])
+        return one, "filling not said: as for polyester"
+    return one, _FILL_WORDS[fill]
 
 
 _FILL_WORDS = {

@@ -37,7 +37,7 @@ def knife_edge(cushion: Cushion, job: Job) -> KnifeEdge | list[Problem]:
     problems = _impossible(cushion, job, fit, width, length, opening)
     if problems:
         return problems
-    pad = pad_for(width + fit.smaller_by, length + fit.smaller_by, job)
+    pad = pad_for(width + fit.width, length + fit.length, job)
     cover = cushion.cover
     faces = (("front", cover.front), ("back", cover.back))
     panels = tuple(_panel(cushion, job, part, face, width, length, opening) for part, face in faces)
@@ -58,7 +58,7 @@ def _missing(cushion: Cushion) -> list[Problem]:
 def _contradictions(cushion: Cushion) -> list[Problem]:
     measured_finished = cushion.insert.measured in ("old-cover", "opening")
     problems = []
-    if measured_finished and cushion.cover.smaller_by:
+    if measured_finished and (cushion.cover.smaller_width or cushion.cover.smaller_length):
         text = "The finished size was measured, so nothing comes off it: make “smaller by” 0, or measure the pad."
         problems.append(Problem(f"{cushion.at}/cover/smaller_by", "rules-contradict", text))
     if measured_finished and cushion.size_from == "finished":
@@ -72,17 +72,17 @@ def _contradictions(cushion: Cushion) -> list[Problem]:
 
 def _finished(cushion: Cushion, fit: Fit) -> Point:
     insert = cushion.insert
-    less = insert.clearance if insert.measured == "opening" else fit.smaller_by
+    across, up = (insert.clearance, insert.clearance) if insert.measured == "opening" else (fit.width, fit.length)
     if cushion.size_from == "finished":
-        less = 0
-    return (insert.width or 0) - less, (insert.length or 0) - less
+        across, up = 0, 0
+    return (insert.width or 0) - across, (insert.length or 0) - up
 
 
 def _impossible(cushion: Cushion, job: Job, fit: Fit, width: int, length: int, opening: int) -> list[Problem]:
     problems = []
-    for size, word in ((width, "wide"), (length, "high")):
+    for size, word, by in ((width, "wide", fit.width), (length, "high", fit.length)):
         if size <= 0:
-            less = write_length(fit.smaller_by or cushion.insert.clearance, job.units)
+            less = write_length(by or cushion.insert.clearance, job.units)
             text = f"Made {less} smaller, nothing is left of {name_of(cushion)}: it would not be {word} at all."
             at = "insert/clearance" if cushion.insert.clearance else "cover/smaller_by"
             problems.append(Problem(f"{cushion.at}/{at}", "nothing-left", text))

@@ -42,6 +42,8 @@ def _object(fields: tuple[Field, ...]) -> Schema:
 def _value(field: Field) -> Schema:
     if field.kind == "object":
         return _object(field.fields)
+    if field.kind == "by_side":
+        return {"anyOf": [{"type": "string", "minLength": 1}, _object(field.fields)]}
     if field.kind == "list":
         return {"type": "array", "items": _object(field.fields)}
     if field.kind == "choice":
