@@ -162,7 +162,7 @@ class FieldMaker(Maker):
             if not entry.pattern.startswith(only):
                 continue
             value = value_at(values, rest)
-            if value is not None:
+            if value is not None and not isinstance(value, dict):
                 self.set_field(job, values, entry, value, inside)
 
     # ---- one field -------------------------------------------------------------------------------------------

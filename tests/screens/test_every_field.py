@@ -47,7 +47,7 @@ def patterns(entries: tuple[Field, ...], at: str = "") -> list[str]:
         path = f"{at}/{entry.name}"
         if entry.fields:
             found += patterns(entry.fields, f"{path}/*" if entry.name in LISTS else path)
-        elif entry.kind not in NOT_ENTERED and entry.name != "id":
+        if entry.kind == "by_side" or (not entry.fields and entry.kind not in NOT_ENTERED and entry.name != "id"):
             found.append(path)
     return found
 
@@ -110,3 +110,15 @@ def plain_job(units: str, pattern: str) -> dict[str, Any]:
 def test_what_the_screens_call_usual_is_what_the_core_takes(pattern: str, value: str, units: str) -> None:
     job = plain_job(units, pattern)
     assert plan(put(plain_job(units, pattern), pattern, value)) == plan(job)
+
+
+def test_one_amount_for_both_sides_stays_with_the_other_when_one_gets_its_own(phone: Page) -> None:
+    maker = FieldMaker(phone)
+    job: dict[str, Any] = json.loads((EXAMPLES[0].parent / "job-harbour-room.json").read_text("utf-8"))
+    maker.enter(job)
+    maker.go_to("cover")
+    by_pattern = {entry.pattern: entry for entry in fields()}
+    maker.set_field(job, job, by_pattern["/cushions/*/cover/smaller_by/length"], "2 in")
+    maker.go_home()
+    saved = maker.save_as_file(job["name"])
+    assert saved["cushions"][0]["cover"]["smaller_by"] == {"width": "1 in", "length": "2 in"}

@@ -61,10 +61,10 @@ function motifName(job, path, id) {
 
 const inWords = (job, path, value) => (words[kindOf(path)] ?? ((_path, plain) => String(plain)))(path, value, job);
 
-// The value of a field in words; undefined where it is not set.
+// The value of a field in words; undefined where it is not set, or set side by side by fields of their own.
 export function shownValue(job, path) {
   const value = valueAt(job, path);
-  return value === undefined ? undefined : inWords(job, path, value);
+  return value === undefined || typeof value === 'object' ? undefined : inWords(job, path, value);
 }
 
 // What the core takes while the field is not set, in words; undefined where that depends on the rest of the job.

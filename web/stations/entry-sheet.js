@@ -14,6 +14,12 @@ import { clearField } from './setting.js';
 const NEEDED = /^\/units$|\/(quantity|kind|shape)$|\/(front|back)\/cloth$|\/price\/(per|currency)$/;
 const isNeeded = (at) => NEEDED.test(at) && !/\/(edge|closure|corners)\/kind$/.test(at);
 
+// What the entry starts from: nothing where the field is set side by side by fields of their own.
+function plainValue(at) {
+  const value = valueAt(job.value, at);
+  return typeof value === 'object' ? undefined : value;
+}
+
 function Bar({ at, close }) {
   const leaveOut = () => {
     clearField(at);
@@ -34,7 +40,7 @@ export function EntrySheet({ at }) {
     <div class="entry stack">
       ${hintOf(at) && html`<p class="note">${hintOf(at)}</p>`}
       <${Problems} at=${at} />
-      <${Entry} at=${at} label=${labelOf(at)} value=${valueAt(job.value, at)} />
+      <${Entry} at=${at} label=${labelOf(at)} value=${plainValue(at)} />
     </div>
   <//>`;
 }

@@ -19,8 +19,15 @@ function companions(at) {
     .map(([beside, value]) => put(beside, value));
 }
 
+// A length that held for both sides stays with the other one when one side gets its own.
+function parted(at, value) {
+  const both = /\/smaller_by\/\w+$/.test(at) ? valueAt(job.value, parentOf(at)) : undefined;
+  if (typeof both !== 'string') return put(at, value);
+  return put(parentOf(at), { width: both, length: both, [lastOf(at)]: value });
+}
+
 export function setField(at, value) {
-  edit([...companions(at), put(at, value)]);
+  edit([...companions(at), parted(at, value)]);
 }
 
 const IS_HEAD = /\/((closure|corners)\/kind|price\/amount)$/;

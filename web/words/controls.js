@@ -147,6 +147,8 @@ export const fields = {
   ...on('cover', {
     '/cushions/*/kind': { name: 'Kind', kind: 'choice', options: { 'knife-edge': 'Knife-edge' } },
     '/cushions/*/cover/smaller_by': { name: 'Smaller than the pad by', kind: 'measure' },
+    '/cushions/*/cover/smaller_by/width': { name: 'Smaller in width alone', kind: 'measure' },
+    '/cushions/*/cover/smaller_by/length': { name: 'Smaller in height alone', kind: 'measure' },
     '/cushions/*/cover/seam': { name: 'Seam allowance', kind: 'measure' },
     '/cushions/*/cover/side_seam': { name: 'Seam at the two sides', kind: 'measure' },
     '/cushions/*/cover/edge/kind': { name: 'Edge', kind: 'choice', usual: 'plain', options: { plain: 'Plain' } },

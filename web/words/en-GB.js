@@ -167,6 +167,8 @@ export default {
     'hint:/cushions/*/insert/measured=old-cover': 'The finished size: nothing comes off it.',
     'hint:/cushions/*/insert/measured=opening': 'The finished size is the opening less a clearance.',
     'hint:/cushions/*/cover/smaller_by': 'Once over the whole width and once over the whole height. Left out, the rule for the filling decides.',
+    'hint:/cushions/*/cover/smaller_by/width': 'Where the width is to be smaller by another amount than the height.',
+    'hint:/cushions/*/cover/smaller_by/length': 'Where the height is to be smaller by another amount than the width.',
     'hint:/cushions/*/cover/seam': 'At every edge, unless another is said.',
     'hint:/cushions/*/cover/side_seam': 'A little less here can save a whole width of cloth.',
     'hint:/cushions/*/cover/corners/kind=tapered': 'Cut in towards the corners, so that they do not stand out like ears.',

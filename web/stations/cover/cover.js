@@ -19,7 +19,9 @@ function sections(cushion) {
   const size = worked(cushion);
   const seam = panelOf(cushion)?.seam.text;
   return [
-    ['cover.fit', [['kind'], ['cover/smaller_by', size?.smaller_by.text], ['cover/seam', seam], ['cover/side_seam', seam]]],
+    ['cover.fit', [['kind'], ['cover/smaller_by', size?.smaller_by.text],
+      ['cover/smaller_by/width', size?.smaller_by.width.text], ['cover/smaller_by/length', size?.smaller_by.length.text],
+      ['cover/seam', seam], ['cover/side_seam', seam]]],
     ['cover.corners', [['cover/edge/kind'], ['cover/corners/kind'], ['cover/corners/depth'], ['cover/corners/run']]],
     ['cover.closing', [['cover/closure/kind'], ['cover/closure/at'], ['cover/closure/opening', size?.opening?.text],
       ['cover/closure/seam', seam]]],
