@@ -17,6 +17,8 @@ import { readSettings, startLight } from './store/settings.js';
 import { emptyBin, readShelf, startShelf } from './store/shelf.js';
 import { startWords } from './words/words.js';
 
+const UNDRAWN = 1000; // ms after which the page is taken not to be drawn for now
+
 const opened = signal(false);
 
 // Opens the job that the place names; one that is gone leads home.
@@ -61,7 +63,12 @@ render(html`<${Page} />`, document.getElementById('app'));
 // A database that stays shut must not keep the page blank: what is wrong is said on the page itself.
 effect(() => { if (databaseTrouble.value) opened.value = true; });
 start();
-requestAnimationFrame(() => setTimeout(() => {
+// Python waits for the first picture, which it would hold up; but a page that lies under another tab is never drawn.
+const drawn = new Promise((resolve) => {
+  requestAnimationFrame(() => setTimeout(resolve));
+  setTimeout(resolve, UNDRAWN);
+});
+drawn.then(() => {
   startCore();
   startOffline();
-}));
+});

@@ -106,8 +106,9 @@ def crash(page: Page) -> None:
 
 
 def noted_starts(page: Page) -> dict[str, Any]:
-    """How many starts in a row are noted as begun and not as ended, this one among them."""
-    return {"unended": page.evaluate("async () => (await import('./boot/starts.js')).brokenStarts()")}
+    """How many starts in a row are noted as begun and not as ended, this one among them; and if the page is seen."""
+    starts = "async () => (await import('./boot/starts.js')).brokenStarts()"
+    return {"unended": page.evaluate(starts), "seen": page.evaluate("() => document.visibilityState")}
 
 
 def test_a_start_that_twice_took_the_page_down_is_not_repeated(handset: Phone, site: Site) -> None:
@@ -118,6 +119,11 @@ def test_a_start_that_twice_took_the_page_down_is_not_repeated(handset: Phone, s
         crash(page)
         handset.page = handset.context.new_page()
     assert wait_until(handset.open(), core_state, phase="failed")["code"] == "twice"
+
+
+def test_python_starts_in_a_page_that_is_not_drawn_because_another_tab_lies_over_it(handset: Phone) -> None:
+    handset.page.add_init_script("window.requestAnimationFrame = () => 0")
+    wait_until(handset.open(), core_state, phase="ready")
 
 
 def test_leaving_the_page_while_python_starts_is_no_failure(handset: Phone, site: Site) -> None:
