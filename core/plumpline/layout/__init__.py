@@ -4,7 +4,7 @@
 from plumpline.layout.budget import FULL_WORK, QUICK_WORK, Budget
 from plumpline.layout.edges import cut_apart
 from plumpline.layout.instances import lay
-from plumpline.layout.solve import lay_plan, straight_plan
+from plumpline.layout.solve import Planner, lay_plan, straight_plan
 from plumpline.layout.strip import (
     CannotLay,
     Cut,
@@ -29,6 +29,7 @@ __all__ = [
     "Panel",
     "Placement",
     "Plan",
+    "Planner",
     "Repeat",
     "StraightPlan",
     "Strip",

@@ -24,7 +24,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
-from plumpline.layout.budget import Budget
+from plumpline.layout.budget import Budget, Slices
 from plumpline.layout.desk import Desk, Spot, at_residue, rise
 from plumpline.layout.places import Variant
 
@@ -129,7 +129,7 @@ class ActiveSearch:
         self.states = 0
         self.least_area = [min(v.w * v.h for v in kind.variants) for kind in desk.kinds]
 
-    def within(self, target: int, width: int, budget: Budget) -> Outcome:
+    def within(self, target: int, width: int, budget: Budget) -> Slices[Outcome]:
         """Look for a layout no longer than ``target``, keeping at most ``width`` states on a level.
 
         Gives up, without a proof, when the budget is spent.
@@ -145,6 +145,8 @@ class ActiveSearch:
                 self.states += 1
                 if budget.over:
                     return Outcome(None, False)
+                if budget.slice_done():
+                    yield
             kept = self._without_dominated(list(following), budget)
             if len(kept) > width:
                 kept.sort(key=lambda s: (-self._spare(s, last), s))

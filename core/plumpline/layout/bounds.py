@@ -50,7 +50,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import product
 
-from plumpline.layout.budget import Budget
+from plumpline.layout.budget import Budget, Slices
 from plumpline.layout.places import MOTIF, Setting, Variant, distinct_turns, kinds_of, possible_turns
 from plumpline.layout.sets import Bar, Bars, ListedSets, SizedSets, TooManySets
 from plumpline.layout.simplex import Cover, Demand, fractional_cover
@@ -460,17 +460,19 @@ class Bounds:
         self.of_case = [CaseBounds(ways_of(strip, case), budget) for case in self.cases]
         self.best = [bounds.quick() for bounds in self.of_case]
 
-    def strengthen(self, length: int) -> None:
+    def strengthen(self, length: int) -> Slices[None]:
         """Solve the programmes of every case that does not reach ``length`` yet."""
         for index, bounds in enumerate(self.of_case):
             self._offer(index, bounds.by_rows())
+            yield
             for series in (bounds.by_residue_rows, bounds.by_spaced_rows):
                 if self.best[index].at_least >= length or self.budget.over:
                     break
                 for bound in series(self.best[index].at_least):
                     self._offer(index, bound)
+                    yield
 
-    def stack(self, length: int) -> None:
+    def stack(self, length: int) -> Slices[None]:
         """Raise the cases that do not reach ``length`` by the stacks bound, halving the interval."""
         for index, bounds in enumerate(self.of_case):
             low, high = self.best[index].at_least + 1, length
@@ -478,6 +480,7 @@ class Bounds:
                 below = high if high == length else (low + high) // 2
                 bound = bounds.by_stacks(below)
                 self._offer(index, bound)
+                yield
                 low, high = (below + 1, high) if bound is not None else (low, below - 1)
 
     def round_up(self, length: int) -> None:

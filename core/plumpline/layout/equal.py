@@ -14,7 +14,7 @@ from itertools import islice
 from operator import le
 
 from plumpline.layout.active import ActiveSearch, Outcome, Place
-from plumpline.layout.budget import Budget
+from plumpline.layout.budget import Budget, Slices
 from plumpline.layout.desk import Desk, Spot, rise
 
 MOST_ROWS = 20_000
@@ -33,7 +33,7 @@ def suits(desk: Desk, places: list[Place], length: int) -> bool:
     )
 
 
-def lay_equal(search: ActiveSearch, target: int, budget: Budget) -> Outcome:
+def lay_equal(search: ActiveSearch, target: int, budget: Budget) -> Slices[Outcome]:
     """The shortest layout of equal panels within ``target``; None proves that there is none."""
     desk, places = search.desk, search.places
     count, h = desk.kinds[0].qty, places[0].way.h
@@ -57,6 +57,8 @@ def lay_equal(search: ActiveSearch, target: int, budget: Budget) -> Outcome:
                     states[after] = (laid + 1, longer)
             if budget.over:
                 return Outcome(None, False)
+            if budget.slice_done():
+                yield
     return Outcome(None, True)
 
 

@@ -15,7 +15,7 @@ from dataclasses import dataclass, field
 from random import Random
 from typing import Literal
 
-from plumpline.layout.budget import Budget
+from plumpline.layout.budget import Budget, Slices
 from plumpline.layout.choices import Choice, Choices
 from plumpline.layout.desk import Desk, Item, Layout, Spot
 from plumpline.layout.niches import BestFit, FirstFit, fill_niches
@@ -26,7 +26,7 @@ from plumpline.layout.strip import Strip
 Decoder = Literal["best fit", "first fit", "lowest"]
 
 UNLIMITED = 1 << 200
-SLICE = 40
+TURN = 40
 LEADS = 4
 
 
@@ -127,7 +127,7 @@ def decode(
     return fill_niches(desk, queue, target, limit, budget)
 
 
-def lay_starts(search: Search) -> list[tuple[int, Choice]]:
+def lay_starts(search: Search) -> Slices[list[tuple[int, Choice]]]:
     """Lay every setting by the first order, the best by all orders; the settings with their lengths, best first."""
     tried: list[tuple[int, Choice]] = []
     for choice in search.choices.worth_trying():
@@ -135,10 +135,12 @@ def lay_starts(search: Search) -> list[tuple[int, Choice]]:
             break
         if search.desk_if_possible(choice) is not None:
             tried.append((_lay(search, choice, 1), choice))
+            yield
     tried.sort()
     for _, choice in tried[:3]:
         if not search.budget.over:
             _lay(search, choice, 4)
+            yield
     return tried
 
 
@@ -176,7 +178,7 @@ class Climb:
         """The desk of the present choice."""
         return self.search.desk(self.choice)
 
-    def climb(self, steps: int) -> None:
+    def climb(self, steps: int) -> Slices[None]:
         """Try ``steps`` changes, shaking the order whenever none has helped for long."""
         self._aim()
         for _ in range(steps):
@@ -191,6 +193,8 @@ class Climb:
                 self._accept(choice, items, layout)
             if self.stalled > 50 + 4 * len(self.items):
                 self._shake()
+            if self.search.budget.slice_done():
+                yield
 
     def _begin(self) -> None:
         """Start from the start order with the least overshoot."""
@@ -261,14 +265,15 @@ class Climb:
         self.stalled = 0
 
 
-def improve(search: Search, choices: list[Choice]) -> None:
+def improve(search: Search, choices: list[Choice]) -> Slices[None]:
     """Climb in turns from the given choices until the budget is spent or the plan proven."""
     climbs = []
     for choice in choices:
         for decoder in decoders(search.desk(choice)):
             if not search.over:
                 climbs.append(Climb(search, choice, decoder))
+                yield
     while climbs and not search.over:
         climbs.sort(key=lambda c: c.kept_overshoot)
         for rank, climb in enumerate(climbs):
-            climb.climb(SLICE if rank else LEADS * SLICE)
+            yield from climb.climb(TURN if rank else LEADS * TURN)

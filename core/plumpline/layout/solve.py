@@ -4,6 +4,10 @@
 Plan and bound meeting ends it, or the budget. The parts and their papers: ``skyline`` and ``search`` (plans),
 ``active`` (exact and beam search), ``bounds`` with ``sets`` and ``simplex`` (proofs), ``straight`` (edge-to-edge
 cuts), ``choices`` and ``places`` (the rules of the cloth).
+
+All of it is an iterator of slices, so that whoever asks can show the plan as it improves, answer something else in
+between, or stop: every part yields whenever it has done a little work (``budget.SLICE``), with the plan as it then
+stands to be had from ``Planner.plan``.
 """
 
 from __future__ import annotations
@@ -13,7 +17,7 @@ from random import Random
 
 from plumpline.layout.active import ActiveSearch, columns_of
 from plumpline.layout.bounds import Bound, Bounds
-from plumpline.layout.budget import Budget, budget_of
+from plumpline.layout.budget import Budget, Slices, budget_of, to_its_end
 from plumpline.layout.choices import Choice, choices_of
 from plumpline.layout.desk import Desk, Spot
 from plumpline.layout.equal import lay_equal, suits
@@ -32,23 +36,24 @@ def lay_plan(strip: Strip, work: int | Budget, seed: int = 0) -> Plan:
 
     Raises ``CannotLay`` where no plan obeys the rules and ``ValueError`` for a strip that makes no sense.
     """
-    check(strip)
-    planner = _Planner(strip, budget_of(work), seed)
-    planner.run()
+    planner = Planner(strip, budget_of(work), seed)
+    to_its_end(planner.steps())
     return planner.plan()
 
 
 def straight_plan(strip: Strip, work: int | Budget, seed: int = 0) -> StraightPlan:
     """The shortest plan of edge-to-edge cuts found within ``work`` units, under the same rules and errors."""
-    check(strip)
-    planner = _Planner(strip, budget_of(work), seed)
-    return planner.straight()
+    return to_its_end(Planner(strip, budget_of(work), seed).straight_steps())
 
 
-class _Planner:
-    """One strip being planned: the search, the bounds, and the order in which they get the budget."""
+class Planner:
+    """One strip being planned: the search, the bounds, and the order in which they get the budget.
 
-    def __init__(self, strip: Strip, budget: Budget, seed: int) -> None:
+    Raises ``CannotLay`` where no plan obeys the rules and ``ValueError`` for a strip that makes no sense.
+    """
+
+    def __init__(self, strip: Strip, budget: Budget, seed: int = 0) -> None:
+        check(strip)
         self.strip = strip
         self.budget = budget
         self.random = Random(seed)
@@ -62,28 +67,28 @@ class _Planner:
         assert self.search.best is not None
         return self.search.best
 
-    def run(self) -> None:
-        """Spend the budget until plan and bound meet."""
-        choices = self._start()
+    def steps(self) -> Slices[None]:
+        """Spend the budget slice by slice until plan and bound meet; ``plan`` can be had after the first slice."""
+        choices = yield from self._start()
         if not self.search.over:
             with self.budget.portion(1, 20):
-                bands = StraightSearch(self.search, self.random).run(choices[:1])
+                bands = yield from StraightSearch(self.search, self.random).run(choices[:1])
             self.search.offer(bands.desk, bands.spots)
         # Where the repeat binds panels the beams find more than changes of the order do.
         with self.budget.portion(1 if self.best.desk.free else 3, 4):
-            self._search_all(choices)
+            yield from self._search_all(choices)
         if not self.search.over:
             with self.budget.portion(9, 10):
-                improve(self.search, choices[:CLIMBED])
+                yield from improve(self.search, choices[:CLIMBED])
         if not self.search.over:
-            self.bounds.stack(self.best.length)
+            yield from self.bounds.stack(self.best.length)
             self.bounds.round_up(self.best.length)
             self._meet()
 
-    def straight(self) -> StraightPlan:
-        """The straight-cut plan, with the bound that holds for any plan."""
-        choices = self._start()
-        bands = StraightSearch(self.search, self.random).run(choices[:CLIMBED])
+    def straight_steps(self) -> Slices[StraightPlan]:
+        """Slice by slice to the straight-cut plan, with the bound that holds for any plan."""
+        choices = yield from self._start()
+        bands = yield from StraightSearch(self.search, self.random).run(choices[:CLIMBED])
         bound = self.bounds.total()
         cuts = bands.cuts()
         width = self.strip.width
@@ -105,26 +110,26 @@ class _Planner:
         if self.budget.report is not None:
             self.budget.report(self.plan())
 
-    def _start(self) -> list[Choice]:
+    def _start(self) -> Slices[list[Choice]]:
         """First plans and bounds; the settings tried, the most promising first."""
         with self.budget.portion(1, 3):
-            tried = lay_starts(self.search)
-        self._bound()
+            tried = yield from lay_starts(self.search)
+        yield from self._bound()
         return [choice for _, choice in tried]
 
-    def _bound(self) -> None:
+    def _bound(self) -> Slices[None]:
         """Bounds that cost little: those of no programme, then the programmes while they can still tell."""
         self._meet()
         if not self.search.over:
             with self.budget.portion(1, 3):
-                self.bounds.strengthen(self.best.length)
+                yield from self.bounds.strengthen(self.best.length)
             self.bounds.round_up(self.best.length)
             self._meet()
 
     def _meet(self) -> None:
         self.best.at_least = self.bounds.total().at_least
 
-    def _search_all(self, choices: Sequence[Choice]) -> None:
+    def _search_all(self, choices: Sequence[Choice]) -> Slices[None]:
         """Exact search over all settings: row by row for equal panels, else by beams of growing width.
 
         A proof if it came to an end for all settings there are.
@@ -138,44 +143,51 @@ class _Planner:
         if not searches or self.search.over:
             return
         if all(suits(search.desk, search.places, self.best.length) for search in searches):
-            complete = self._all(self._lay_equal(search) for search in searches)
+            complete = yield from self._all(self._lay_equal(search) for search in searches)
         else:
-            complete = any(self._all(self._beam(search, width) for search in searches) for width in BEAMS)
+            complete = False
+            for width in BEAMS:
+                complete = complete or (yield from self._all(self._beam(search, width) for search in searches))
         if complete and everything and not self.search.over:
             self._exhausted(sum(search.states for search in searches))
 
     def _columns(self, desk: Desk) -> list[list[tuple[int, ...]]] | None:
         return None if self.search.over else columns_of(desk)
 
-    def _all(self, outcomes: Iterable[bool]) -> bool:
-        """Whether all are true; none is left out, for each may find a shorter layout."""
-        return min(outcomes)
+    def _all(self, searches: Iterable[Slices[bool]]) -> Slices[bool]:
+        """Whether all come out true; none is left out, for each may find a shorter layout."""
+        complete = True
+        for search in searches:
+            complete = (yield from search) and complete
+        return complete
 
-    def _lay_equal(self, search: ActiveSearch) -> bool:
+    def _lay_equal(self, search: ActiveSearch) -> Slices[bool]:
         """Lay equal panels the shortest way: whether the search came to its end."""
-        outcome = lay_equal(search, self.best.length - 1, self.budget)
+        outcome = yield from lay_equal(search, self.best.length - 1, self.budget)
         if outcome.spots is not None:
             self.search.offer(search.desk, outcome.spots)
         return outcome.complete
 
-    def _beam(self, search: ActiveSearch, width: int) -> bool:
+    def _beam(self, search: ActiveSearch, width: int) -> Slices[bool]:
         """Look for ever shorter layouts with one beam: whether it is proven that none is left.
 
         Targets well below the best come first, since each success spares the steps in between.
         """
         for part in BOLD_STEPS:
-            while self._shorter(search, (self.best.length - 1 - self.best.at_least) // part, width) is None:
-                pass
+            bold: bool | None = None
+            while bold is None:
+                step = (self.best.length - 1 - self.best.at_least) // part
+                bold = yield from self._shorter(search, step, width)
         outcome: bool | None = None
         while outcome is None:
-            outcome = self._shorter(search, 0, width)
+            outcome = yield from self._shorter(search, 0, width)
         return outcome
 
-    def _shorter(self, search: ActiveSearch, step: int, width: int) -> bool | None:
+    def _shorter(self, search: ActiveSearch, step: int, width: int) -> Slices[bool | None]:
         """None if a layout shorter by more than ``step`` was found; else whether that was proven impossible."""
         if self.search.over:
             return False
-        outcome = search.within(self.best.length - 1 - step, width, self.budget)
+        outcome = yield from search.within(self.best.length - 1 - step, width, self.budget)
         if outcome.spots is None:
             return outcome.complete
         self.search.offer(search.desk, outcome.spots)

@@ -16,6 +16,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from random import Random
 
+from plumpline.layout.budget import Slices
 from plumpline.layout.choices import Choice
 from plumpline.layout.desk import Desk, Item, Spot, at_residue, rise
 from plumpline.layout.places import Variant
@@ -231,11 +232,14 @@ class StraightSearch:
     found: Bands | None = None
     rank: tuple[int, int, int] = (0, 0, 0)
 
-    def run(self, choices: Sequence[Choice]) -> Bands:
+    def run(self, choices: Sequence[Choice]) -> Slices[Bands]:
         """The best straight layout within the budget; always at least one."""
-        starts = [self._start(choice) for choice in choices]
+        starts = []
+        for choice in choices:
+            starts.append(self._start(choice))
+            yield
         for _, choice, order, least in sorted(starts, key=lambda s: s[0])[:2]:
-            self._climb(choice, order, least)
+            yield from self._climb(choice, order, least)
         assert self.found is not None
         return self.found
 
@@ -272,7 +276,7 @@ class StraightSearch:
             self.found, self.rank = bands, rank
         return rank
 
-    def _climb(self, choice: Choice, order: list[Item], least: int) -> None:
+    def _climb(self, choice: Choice, order: list[Item], least: int) -> Slices[None]:
         desk = self.search.desk(choice)
         heights = self._heights(desk)
         rank = self._try(desk, order, least)
@@ -283,6 +287,8 @@ class StraightSearch:
             new = self._try(desk, items, height)
             if new <= rank:
                 order, least, rank = items, height, new
+            if self.search.budget.slice_done():
+                yield
 
     def _changed(
         self, desk: Desk, order: list[Item], least: int, heights: list[int]

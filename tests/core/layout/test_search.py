@@ -14,6 +14,7 @@ from plumpline.layout import (
     Flaw,
     Motif,
     Panel,
+    Planner,
     Repeat,
     Strip,
     lay_plan,
@@ -229,3 +230,16 @@ def test_three_panels_cut_straight_are_looked_at_until_nothing_is_new():
     check_cuts(strip, plan)
     assert plan.length > plan.at_least
     assert plan.work < FULL_WORK
+
+
+def test_a_plan_can_be_had_after_every_slice_and_only_gets_better():
+    strip = mixed(20)
+    planner = Planner(strip, Budget(100_000))
+    seen = []
+    for _ in planner.steps():
+        plan = planner.plan()
+        check(strip, plan)
+        seen.append((plan.length, -plan.at_least))
+    assert len(seen) > 3
+    assert seen == sorted(seen, reverse=True)
+    assert planner.plan() == lay_plan(strip, 100_000)
