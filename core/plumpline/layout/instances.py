@@ -5,9 +5,10 @@ Two ways of writing an instance are read. A *trade* instance has ``id``, ``usabl
 ({``id``, ``w``, ``h``, ``qty``, ``rotation`` none/half/quarter, ``motif``, ``motif_dx``, ``motif_dy``}), ``repeat``
 ({``h``, ``v``, ``drop``, ``ox``, ``oy``}: points at (ox + i·h, oy + j·v + drop where i is odd)) and ``gap``; further
 ``flaws`` ({``x``, ``y``, ``w``, ``h``}), ``start`` (measured, choose, unknown), ``motifs`` ({``id``, ``ox``,
-``oy``}) with ``motif_id`` of a panel, ``group``, ``turn_group``, ``shape`` "rect" and ``straight``. A *strip-packing
-family* instance has ``name``, ``width`` and ``items`` of [w, h, copies], nothing turned. All measures are whole numbers
-of one unit. What is not known yet (``strips``, ``fit``, other shapes) is refused by its name.
+``oy``}) with ``motif_id`` of a panel, ``group``, ``turn_group``, ``shape`` ("rect", "circle" or a list of corners
+[x, y] that span w × h) and ``straight``. A *strip-packing family* instance has ``name``, ``width`` and ``items`` of
+[w, h, copies], nothing turned. All measures are whole numbers of one unit. What is not known yet (``strips``, ``fit``)
+is refused by its name.
 """
 
 from __future__ import annotations
@@ -18,11 +19,12 @@ import time
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import asdict
 from pathlib import Path
-from typing import Any
+from typing import Any, cast
 
 from plumpline.layout.budget import Budget
+from plumpline.layout.outlines import outline_of
 from plumpline.layout.solve import lay_plan, straight_plan
-from plumpline.layout.strip import CannotLay, Flaw, Motif, Panel, Plan, Repeat, StraightPlan, Strip
+from plumpline.layout.strip import CannotLay, Flaw, Motif, Panel, Plan, Repeat, Shape, StraightPlan, Strip
 
 TURNS_OF = {"none": (0,), "half": (0, 180), "quarter": (0, 90)}
 UNITS_PER_SECOND = 1_200_000
@@ -89,13 +91,21 @@ def strip_of(instance: Mapping[str, Any]) -> Strip:
 
 
 def _panel(name: str, panel: Mapping[str, Any]) -> Panel:
-    if panel.get("shape", "rect") != "rect":
-        raise ValueError(f"{name}: the 'shape' of {panel['id']} is not supported yet; only 'rect' is")
     motif = panel.get("motif_id") or (PLAIN_MOTIF if panel.get("motif") else None)
     return Panel(
         panel["id"], panel["w"], panel["h"], panel["qty"], TURNS_OF[panel.get("rotation", "none")], motif,
         panel.get("motif_dx", 0), panel.get("motif_dy", 0), panel.get("group"), panel.get("turn_group"),
+        shape=_shape(name, panel),
     )
+
+
+def _shape(name: str, panel: Mapping[str, Any]) -> Shape:
+    shape = panel.get("shape", "rect")
+    if shape in ("rect", "circle"):
+        return cast(Shape, shape)
+    if isinstance(shape, str):
+        raise ValueError(f"{name}: the 'shape' of {panel['id']} is neither 'rect' nor 'circle' nor a list of corners")
+    return outline_of(shape)
 
 
 def _repeat(instance: Mapping[str, Any]) -> tuple[Repeat | None, tuple[Motif, ...]]:

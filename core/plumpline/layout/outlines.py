@@ -216,3 +216,14 @@ def overlap(first: Parts, second: Parts) -> bool:
 def _parts_overlap(first: Points, second: Points) -> bool:
     """Whether the origin lies inside their no-fit polygon."""
     return all(cross(a, b, (0, 0)) > 0 for a, b in _edges(no_fit(first, second)))
+
+
+def contains(outline: Points, left: int, bottom: int, right: int, top: int) -> bool:
+    """Whether a rectangle lies within an outline: no side runs through it, and it is not outside."""
+    box = rectangle(left, bottom, right, top)
+    through = any(
+        max(ax, bx) > left and min(ax, bx) < right and max(ay, by) > bottom and min(ay, by) < top
+        and len({cross((ax, ay), (bx, by), corner) > 0 for corner in box if cross((ax, ay), (bx, by), corner)}) == 2
+        for (ax, ay), (bx, by) in _edges(outline)
+    )
+    return not through and overlap(convex_parts(outline), (box,))

@@ -23,6 +23,8 @@ from plumpline.layout.desk import Desk, Spot
 from plumpline.layout.equal import lay_equal, suits
 from plumpline.layout.places import check
 from plumpline.layout.search import Best, Search, improve, lay_starts
+from plumpline.layout.shaped import ShapedPlanner, budget_for_boxes
+from plumpline.layout.shapes import boxed, check_shapes, is_shaped
 from plumpline.layout.straight import StraightSearch
 from plumpline.layout.strip import Placement, Plan, StraightPlan, Strip
 
@@ -36,14 +38,25 @@ def lay_plan(strip: Strip, work: int | Budget, seed: int = 0) -> Plan:
 
     Raises ``CannotLay`` where no plan obeys the rules and ``ValueError`` for a strip that makes no sense.
     """
-    planner = Planner(strip, budget_of(work), seed)
+    planner = planner_of(strip, budget_of(work), seed)
     to_its_end(planner.steps())
     return planner.plan()
 
 
 def straight_plan(strip: Strip, work: int | Budget, seed: int = 0) -> StraightPlan:
     """The shortest plan of edge-to-edge cuts found within ``work`` units, under the same rules and errors."""
-    return to_its_end(Planner(strip, budget_of(work), seed).straight_steps())
+    return to_its_end(planner_of(strip, budget_of(work), seed).straight_steps())
+
+
+def planner_of(strip: Strip, budget: Budget, seed: int = 0) -> Planner | ShapedPlanner:
+    """The planner for a strip: of rectangles, or of other shapes as well.
+
+    Raises ``CannotLay`` where no plan obeys the rules and ``ValueError`` for a strip that makes no sense.
+    """
+    if not is_shaped(strip):
+        return Planner(strip, budget, seed)
+    check_shapes(strip)
+    return ShapedPlanner(strip, budget, Planner(boxed(strip), budget_for_boxes(budget), seed))
 
 
 class Planner:

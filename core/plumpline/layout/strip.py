@@ -14,6 +14,9 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import Literal
 
+from plumpline.layout.outlines import Points
+
+Shape = Literal["rect", "circle"] | Points
 Start = Literal["measured", "choose"]
 CutKind = Literal["across", "along"]
 Json = int | str | list["Json"] | dict[str, "Json"]
@@ -29,7 +32,8 @@ class Panel:
     counted unturned from its lower left corner, must lie on a point of that motif. Panels of one ``group`` are alike:
     their centres (whole units, rounded down) lie at one point of the repeat, up to whole repeats and the drop.
     Panels of one ``turn_group``, and their copies, take one common turn. ``turned`` gives the extents of the panel
-    turned a quarter where they are not simply (h, w).
+    turned a quarter where they are not simply (h, w). Of a ``shape`` that is not a rectangle, w and h are the extents:
+    "circle" (w = h, its diameter) or a straight-sided outline from ``outlines.outline_of``.
     """
 
     id: str
@@ -43,6 +47,7 @@ class Panel:
     group: str | None = None
     turn_group: str | None = None
     turned: tuple[int, int] | None = None
+    shape: Shape = "rect"
 
     def extents(self, turn: int) -> tuple[int, int]:
         """Width across and length along the roll when turned by ``turn`` degrees."""

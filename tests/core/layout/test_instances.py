@@ -90,6 +90,16 @@ def test_a_repeat_in_one_direction_has_no_drop(across, along):
     assert strip.repeat == Repeat(across, along)
 
 
+def test_circles_and_outlines_are_read_by_their_shape():
+    panels = [
+        {"id": "round", "w": 9, "h": 9, "qty": 2, "shape": "circle"},
+        {"id": "wedge", "w": 8, "h": 5, "qty": 2, "rotation": "half", "shape": [[10, 0], [18, 0], [16, 5], [12, 5]]},
+    ]
+    strip = strip_of({"id": "shapes", "usable_width": 40, "panels": panels})
+    assert [p.shape for p in strip.panels] == ["circle", ((0, 0), (8, 0), (6, 5), (2, 5))]
+    check(strip, lay_plan(strip, 20_000))
+
+
 def test_an_unknown_start_is_planned_as_a_chosen_one():
     assert strip_of({**SQUARES, "start": "unknown"}).start == "choose"
 
@@ -99,7 +109,7 @@ def test_an_unknown_start_is_planned_as_a_chosen_one():
     [
         ("strips", {**SQUARES, "strips": [{"width": 2, "length": 90}]}),
         ("fit", {**SQUARES, "fit": 100}),
-        ("shape", {**SQUARES, "panels": [{"id": "r", "w": 9, "h": 9, "qty": 1, "shape": "circle"}]}),
+        ("shape", {**SQUARES, "panels": [{"id": "r", "w": 9, "h": 9, "qty": 1, "shape": "oval"}]}),
     ],
 )
 def test_a_field_that_is_not_known_yet_is_refused_by_its_name(field, instance):

@@ -1,0 +1,179 @@
+"""Round and straight-sided panels: plans keep the rules by the shapes themselves, bounds are proven and stay below."""
+
+from dataclasses import replace
+from functools import cache
+from itertools import product
+from math import sqrt
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from layout_checker import check, check_cuts
+from shape_checker import apart, body
+from shape_proofs import accepts_shape_proof
+
+from plumpline.layout import Budget, CannotLay, Flaw, Motif, Panel, Placement, Repeat, Strip, lay_plan, straight_plan
+from plumpline.layout.outlines import outline_of
+
+WORK = 60_000
+OUTLINES = [
+    [(0, 0), (6, 0), (4, 3), (2, 3)],
+    [(0, 0), (5, 0), (5, 2), (2, 2), (2, 4), (0, 4)],
+    [(0, 0), (4, 0), (4, 3)],
+    [(2, 0), (4, 0), (4, 2), (6, 2), (6, 4), (0, 4), (0, 2), (2, 2)],
+    [(0, 0), (1, 0), (9, 5), (8, 5)],
+    [(0, 0), (2, 1), (1, 1)],
+]
+
+
+def outlined(name, corners, qty, turns=(0,)):
+    outline = outline_of(corners)
+    return Panel(name, max(x for x, _ in outline), max(y for _, y in outline), qty, turns, shape=outline)
+
+
+def rounds(diameter, qty, width, gap=0):
+    return Strip(width, (Panel("round", diameter, diameter, qty, shape="circle"),), gap=gap)
+
+
+@st.composite
+def shaped(draw, kinds, copies, gaps):
+    width = draw(st.integers(6, 20))
+    panels = []
+    for number in range(draw(st.integers(1, kinds))):
+        shape, qty = draw(st.sampled_from(["rect", "circle", "circle", "outline"])), draw(st.integers(1, copies))
+        turns = draw(st.sampled_from([(0,), (0, 180), (0, 90), (0, 90, 180, 270)]))
+        if shape == "outline":
+            panel = outlined(f"p{number}", draw(st.sampled_from(OUTLINES)), qty, turns)
+        else:
+            w, h = draw(st.integers(1, 6)), draw(st.integers(1, 5))
+            panel = Panel(f"p{number}", w, w if shape == "circle" else h, qty, turns, shape=shape)
+        panels.append(replace(panel, turn_group=draw(st.sampled_from([None, None, "t"]))))
+    return Strip(width, tuple(panels), gap=draw(st.sampled_from(gaps)))
+
+
+def planned(strip, work=WORK):
+    """A plan of the strip after every claim of it was checked; None where there is none."""
+    try:
+        plan = lay_plan(strip, work)
+    except CannotLay:
+        return None
+    check(strip, plan)
+    assert accepts_shape_proof(strip, plan.at_least, plan.proof_name, plan.proof_data)
+    return plan
+
+
+@settings(max_examples=40, deadline=None, derandomize=True)
+@given(shaped(kinds=4, copies=5, gaps=(0, 0, 1, 2)))
+def test_any_mixture_of_shapes_is_laid_by_the_rules_with_a_bound_that_is_proven(strip):
+    planned(strip, 20_000)
+
+
+def least_length(strip, most):
+    """The least length of any plan of a tiny strip without turn groups, by trying every place of every panel."""
+    copies = [p for p in strip.panels for _ in range(p.qty)]
+
+    @cache
+    def clear(first, second, dx, dy):
+        (p, turn), (q, other) = first, second
+        return apart(body(p, Placement("", 1, 0, 0, 0, 0, turn)), body(q, Placement("", 1, dx, dy, 0, 0, other)), 0)
+
+    def fits(length, laid):
+        if len(laid) == len(copies):
+            return True
+        panel, before = copies[len(laid)], laid[-1:]
+        for turn in panel.turns:
+            w, h = (panel.w, panel.h) if turn % 180 == 0 else (panel.h, panel.w)
+            for y, x in product(range(length - h + 1), range(strip.width - w + 1)):
+                if before and before[0][0] is panel and (y, x) < before[0][2:]:
+                    continue
+                if all(clear((p, t), (panel, turn), x - a, y - b) for p, t, b, a in laid) and fits(
+                    length, [*laid, (panel, turn, y, x)]
+                ):
+                    return True
+        return False
+
+    while fits(most - 1, []):
+        most -= 1
+    return most
+
+
+@settings(max_examples=40, deadline=None, derandomize=True)
+@given(shaped(kinds=2, copies=2, gaps=(0,)))
+def test_no_bound_is_above_the_shortest_plan_there_is(strip):
+    strip = replace(strip, width=min(strip.width, 11), panels=tuple(replace(p, turn_group=None) for p in strip.panels))
+    plan = planned(strip)
+    if plan is not None:
+        assert plan.at_least <= least_length(strip, plan.length) <= plan.length
+
+
+def test_staggered_rows_of_equal_circles_are_as_short_as_geometry_allows():
+    """Five and four by turns on five diameters: each row lies √3/2 diameters behind the one before it."""
+    plan = planned(rounds(1000, 23, 5000))
+    assert plan.length == 1000 + 4 * 867
+    assert 866 < 1000 * sqrt(3) / 2 < 867
+
+
+def test_a_row_spread_over_the_width_lets_the_next_one_sink_deeper():
+    plan = planned(rounds(1000, 10, 4750))
+    spacing = 2 * 3750 / 7
+    assert plan.length <= 1000 + 2 * (1 + sqrt(1000**2 - (spacing / 2) ** 2))
+
+
+def test_turned_hexagons_lay_one_column_more_where_the_width_allows_it():
+    """Six columns √3/2 diameters apart need 1000 + 5 · 867 in whole units; a grid has five there."""
+    plan = planned(rounds(1000, 24, 5335))
+    assert plan.length <= 4500
+    assert planned(rounds(1000, 24, 5334)).length > 4500
+
+
+def test_one_full_row_and_a_single_column_are_proven():
+    assert [planned(rounds(457, 3, width)).length for width in (457, 1371)] == [3 * 457, 457]
+    assert all(planned(rounds(457, 3, width)).proven for width in (457, 1371))
+
+
+def test_a_zigzag_of_circles_is_proven_to_the_unit():
+    plan = planned(rounds(1000, 7, 1600, gap=10))
+    assert plan.proven
+    assert plan.length == 1000 + 6 * 813
+    assert 812 < sqrt(1010**2 - 600**2) < 813
+
+
+@settings(max_examples=80, deadline=None, derandomize=True)
+@given(st.integers(2, 60), st.integers(1, 30), st.integers(0, 400), st.integers(0, 3))
+def test_equal_circles_are_never_longer_than_their_squares(diameter, qty, more, gap):
+    strip = rounds(diameter, qty, diameter + more, gap)
+    across = (strip.width + gap) // (diameter + gap)
+    assert planned(strip, 5_000).length <= -(-qty // across) * (diameter + gap) - gap
+
+
+def test_circles_obey_motif_and_alike_rules_and_keep_off_flaws():
+    repeat, motifs = Repeat(7, 9), (Motif("m", 1, 2),)
+    rose = Panel("rose", 6, 6, 5, motif="m", dx=3, dy=3, shape="circle")
+    alike = Panel("alike", 4, 4, 3, group="g", shape="circle")
+    planned(Strip(20, (rose, alike), repeat, motifs))
+    planned(Strip(20, (rose, alike), repeat, motifs, flaws=(Flaw(3, 3, 5, 5),)))
+    planned(Strip(20, (Panel("round", 6, 6, 5, shape="circle"),), flaws=(Flaw(3, 3, 5, 5),)))
+
+
+def test_the_straight_plan_of_shapes_cuts_their_boxes_apart_with_a_bound_that_holds_for_the_shapes():
+    strip = Strip(20, (Panel("round", 6, 6, 7, shape="circle"), outlined("wedge", OUTLINES[0], 4, (0, 180))))
+    plan = straight_plan(strip, WORK)
+    check(strip, plan)
+    check_cuts(strip, plan)
+    assert accepts_shape_proof(strip, plan.at_least, plan.proof_name, plan.proof_data)
+
+
+@pytest.mark.parametrize("panel", [
+    Panel("oval", 6, 5, 1, shape="circle"),
+    Panel("round", 6, 6, 1, shape="circle", turned=(6, 6)),
+    Panel("wedge", 6, 4, 1, shape=outline_of(OUTLINES[0])),
+])
+def test_a_shape_that_does_not_fill_its_extents_is_refused(panel):
+    with pytest.raises(ValueError, match=panel.id):
+        lay_plan(Strip(20, (panel,)), WORK)
+
+
+def test_a_shorter_plan_in_which_shapes_interlock_is_reported_when_it_is_found():
+    lengths = []
+    plan = lay_plan(rounds(1000, 23, 5000), Budget(WORK, report=lambda better: lengths.append(better.length)))
+    assert lengths[-1] == plan.length < 5000
