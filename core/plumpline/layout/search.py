@@ -39,21 +39,20 @@ class Best:
     length: int
     at_least: int = 0
 
-    @property
-    def proven(self) -> bool:
-        """Whether there is nothing left to find."""
-        return self.length <= self.at_least
-
 
 @dataclass
 class Search:
-    """Everything a search shares: desks already set up, the budget, the chance; ``better`` hears of every new best."""
+    """Everything a search shares: desks already set up, the budget, the chance; ``better`` hears of every new best.
+
+    ``enough``, where it is above 0, is a length that will do: only whether it can be kept is asked then.
+    """
 
     strip: Strip
     choices: Choices
     budget: Budget
     random: Random
     better: Callable[[], None]
+    enough: int = 0
     desks: dict[Choice, Desk | None] = field(default_factory=dict)
     best: Best | None = None
 
@@ -83,9 +82,18 @@ class Search:
         return True
 
     @property
+    def to_beat(self) -> int:
+        """What a layout has to be below to be looked for: the best length, or the first that is more than enough."""
+        assert self.best is not None
+        return min(self.best.length, self.enough + 1) if self.enough else self.best.length
+
+    @property
     def over(self) -> bool:
-        """Whether to stop: the budget is spent or the best is proven."""
-        return self.budget.over or (self.best is not None and self.best.proven)
+        """Whether to stop: the budget is spent, the best is enough, or nothing below ``to_beat`` is possible."""
+        best = self.best
+        if self.budget.over or best is None:
+            return self.budget.over
+        return best.length <= self.enough or self.to_beat <= best.at_least
 
 
 def start_orders(desk: Desk) -> list[list[int]]:
@@ -206,10 +214,9 @@ class Climb:
                 self._accept(self.choice, items, layout)
 
     def _aim(self) -> None:
-        """Aim at one unit less than the best length known."""
-        assert self.search.best is not None
-        if self.target != self.search.best.length - 1:
-            self.target = self.search.best.length - 1
+        """Aim at one unit less than the length to beat."""
+        if self.target != self.search.to_beat - 1:
+            self.target = self.search.to_beat - 1
             self.overshoot = self.kept_overshoot = UNLIMITED
             if self.items:
                 layout = self._decode(self.choice, self.items, UNLIMITED)

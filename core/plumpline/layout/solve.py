@@ -62,15 +62,16 @@ def planner_of(strip: Strip, budget: Budget, seed: int = 0) -> Planner | ShapedP
 class Planner:
     """One strip being planned: the search, the bounds, and the order in which they get the budget.
 
+    With ``enough`` only whether that length can be kept is asked: the search ends once it is, or proven not to be.
     Raises ``CannotLay`` where no plan obeys the rules and ``ValueError`` for a strip that makes no sense.
     """
 
-    def __init__(self, strip: Strip, budget: Budget, seed: int = 0) -> None:
+    def __init__(self, strip: Strip, budget: Budget, seed: int = 0, enough: int = 0) -> None:
         check(strip)
         self.strip = strip
         self.budget = budget
         self.random = Random(seed)
-        self.search = Search(strip, choices_of(strip), budget, self.random, self._report)
+        self.search = Search(strip, choices_of(strip), budget, self.random, self._report, enough)
         self.bounds = Bounds(strip, budget)
         self.proof: Bound | None = None
 
@@ -94,8 +95,8 @@ class Planner:
             with self.budget.portion(9, 10):
                 yield from improve(self.search, choices[:CLIMBED])
         if not self.search.over:
-            yield from self.bounds.stack(self.best.length)
-            self.bounds.round_up(self.best.length)
+            yield from self.bounds.stack(self.search.to_beat)
+            self.bounds.round_up(self.search.to_beat)
             self._meet()
 
     def straight_steps(self) -> Slices[StraightPlan]:
@@ -135,8 +136,8 @@ class Planner:
         self._meet()
         if not self.search.over:
             with self.budget.portion(1, 3):
-                yield from self.bounds.strengthen(self.best.length)
-            self.bounds.round_up(self.best.length)
+                yield from self.bounds.strengthen(self.search.to_beat)
+            self.bounds.round_up(self.search.to_beat)
             self._meet()
 
     def _meet(self) -> None:
@@ -155,7 +156,7 @@ class Planner:
         everything = self.search.choices.complete and self.search.choices.few and len(searches) == len(desks)
         if not searches or self.search.over:
             return
-        if all(suits(search.desk, search.places, self.best.length) for search in searches):
+        if all(suits(search.desk, search.places, self.search.to_beat) for search in searches):
             complete = yield from self._all(self._lay_equal(search) for search in searches)
         else:
             complete = False
@@ -176,7 +177,7 @@ class Planner:
 
     def _lay_equal(self, search: ActiveSearch) -> Slices[bool]:
         """Lay equal panels the shortest way: whether the search came to its end."""
-        outcome = yield from lay_equal(search, self.best.length - 1, self.budget)
+        outcome = yield from lay_equal(search, self.search.to_beat - 1, self.budget)
         if outcome.spots is not None:
             self.search.offer(search.desk, outcome.spots)
         return outcome.complete
@@ -189,7 +190,7 @@ class Planner:
         for part in BOLD_STEPS:
             bold: bool | None = None
             while bold is None:
-                step = (self.best.length - 1 - self.best.at_least) // part
+                step = (self.search.to_beat - 1 - self.best.at_least) // part
                 bold = yield from self._shorter(search, step, width)
         outcome: bool | None = None
         while outcome is None:
@@ -200,14 +201,14 @@ class Planner:
         """None if a layout shorter by more than ``step`` was found; else whether that was proven impossible."""
         if self.search.over:
             return False
-        outcome = yield from search.within(self.best.length - 1 - step, width, self.budget)
+        outcome = yield from search.within(self.search.to_beat - 1 - step, width, self.budget)
         if outcome.spots is None:
             return outcome.complete
         self.search.offer(search.desk, outcome.spots)
         return None
 
     def _exhausted(self, states: int) -> None:
-        length = self.best.length
+        length = self.search.to_beat
         self.best.at_least = length
         self.proof = Bound(length, "exhaustive", {"length": length, "states": states})
 
