@@ -3,6 +3,7 @@
 
 from plumpline.layout.budget import FULL_WORK, QUICK_WORK, Budget
 from plumpline.layout.edges import cut_apart
+from plumpline.layout.fit import Fit, FitSearch, TooMany, equal_sets, fit_sets
 from plumpline.layout.instances import lay
 from plumpline.layout.solve import Planner, lay_plan, straight_plan
 from plumpline.layout.strip import (
@@ -24,6 +25,8 @@ __all__ = [
     "Budget",
     "CannotLay",
     "Cut",
+    "Fit",
+    "FitSearch",
     "Flaw",
     "Motif",
     "Panel",
@@ -33,7 +36,10 @@ __all__ = [
     "Repeat",
     "StraightPlan",
     "Strip",
+    "TooMany",
     "cut_apart",
+    "equal_sets",
+    "fit_sets",
     "lay",
     "lay_plan",
     "straight_plan",

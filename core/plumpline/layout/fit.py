@@ -27,8 +27,9 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cached_property
-from itertools import islice
+from itertools import accumulate, islice
 from math import gcd
+from typing import Any
 
 from plumpline.layout.bounds import Bound, Case, CaseBounds, ways_of
 from plumpline.layout.budget import Budget, Slices, budget_of, to_its_end
@@ -82,7 +83,7 @@ class Fit:
         return self.length - (self.plan.length if self.plan is not None else 0)
 
 
-def fit(strip: Strip, length: int, sets: Sets, work: int | Budget, seed: int = 0) -> Fit:
+def fit_sets(strip: Strip, length: int, sets: Sets, work: int | Budget, seed: int = 0) -> Fit:
     """The most complete ``sets`` (panel id to copies; together all panels) found to fit ``length``, and the proof.
 
     Raises ``CannotLay`` where no plan obeys the rules and ``ValueError`` for a strip or sets that make no sense.
@@ -131,12 +132,18 @@ class FitSearch:
 
     def steps(self) -> Slices[Fit]:
         """Search slice by slice: all sets first, then halving the count, then one more at a time."""
-        with self.budget.portion(1, 3):
+        with self.budget.portion(1, 4):
             yield from self._ask(self._all)
         if self._found < self.wanted:
             self._by_choices(self.wanted)
-            yield from self._by_least_sets()
+            bounds = self._bounds()
+            self._by_least_sets(bounds, bounds.area())
+            self._by_least_sets(bounds, bounds.wider_than_half())
             yield from self._halve()
+            with self.budget.portion(1, 2):
+                rows = bounds.by_rows() if self._found < self._most else None
+            if rows is not None:
+                self._by_least_sets(bounds, rows)
             yield from self._raise()
         choice, plan = self.laid or ((0,) * len(self.kinds), None)
         sets = sorted(n for count, numbers in zip(choice, self.members, strict=True) for n in numbers[:count])
@@ -175,11 +182,14 @@ class FitSearch:
         return [sum(copies * size for copies, size in zip(kind, sizes, strict=True)) for kind in self.kinds]
 
     def _halve(self) -> Slices[None]:
-        """Find a count that fits by halving, planning the cheapest choice of each count for a short while."""
+        """Find a count that fits by halving, planning the cheapest choice of each count for a short while.
+
+        Done to its end also where the budget is spent: a first plan is always to be had.
+        """
         most = self._most
-        while self._found < most and not self.budget.over:
+        while self._found < most:
             count = (self._found + most + 1) // 2
-            with self.budget.portion(1, 8):
+            with self.budget.portion(1, 16):
                 yield from self._ask(next(self._choices(count)))
             if self._found < count:
                 self._by_choices(count)
@@ -221,24 +231,22 @@ class FitSearch:
         ]
         self._refute(TooMany(count, "each-choice", {"choices": choices}))
 
-    def _by_least_sets(self) -> Slices[None]:
-        """Refute the least count whose cheapest sets already exceed the length."""
+    def _bounds(self) -> CaseBounds:
+        """The bounds of all panels together, each turned in any way it may be."""
         turns = tuple(possible_turns(self.strip, panel) for panel in self.strip.panels)
-        bounds = CaseBounds(ways_of(self.strip, Case(turns)), self.budget)
-        room = self.length + self.strip.gap
-        for bound in (bounds.area(), bounds.wider_than_half(), bounds.by_rows()):
-            yield
-            if bound is None:
-                continue
-            shares = [_share(bounds, bound, panel.id) for panel in self.strip.panels]
-            values = sorted(
-                sum((copies * share for copies, share in zip(kind, shares, strict=True)), Fraction(0))
-                for kind, numbers in zip(self.kinds, self.members, strict=True) for _ in numbers
-            )
-            for count in range(1, self.wanted + 1):
-                if sum(values[:count]) > room:
-                    self._refute(TooMany(count, "least-sets", {"name": bound.name, "data": bound.data}))
-                    break
+        return CaseBounds(ways_of(self.strip, Case(turns)), self.budget)
+
+    def _by_least_sets(self, bounds: CaseBounds, bound: Bound) -> None:
+        """Refute the least count whose cheapest sets already exceed the length by a bound that adds up."""
+        shares = [_share(bounds, bound, panel.id) for panel in self.strip.panels]
+        values = sorted(
+            sum((copies * share for copies, share in zip(kind, shares, strict=True)), Fraction(0))
+            for kind, numbers in zip(self.kinds, self.members, strict=True) for _ in numbers
+        )
+        for count, total in enumerate(accumulate(values), start=1):
+            if total > self.length + self.strip.gap:
+                self._refute(TooMany(count, "least-sets", {"name": bound.name, "data": bound.data}))
+                return
 
     def _refute(self, proof: TooMany) -> None:
         if self.too_many is None or proof.sets < self.too_many.sets:
@@ -251,8 +259,15 @@ def _share(bounds: CaseBounds, bound: Bound, panel: str) -> Fraction:
     mine = [bounds.ways.ways[number] for number in ways]
     if bound.name == "area":
         return Fraction(min(way.w * way.h for way in mine), bounds.ways.room)
-    weights = bounds.weights_of(bound, panel)
-    return min(weight * way.h for weight, way in zip(weights, mine, strict=True))
+    listed = {(e["panel"], e["w"], e["h"], e.get("residue")): Fraction(*e["weight"]) for e in _listed(bound)}
+    sizes = [(way.w - bounds.gap, way.h - bounds.gap, way.residues[0] if len(way.residues) == 1 else None)
+             for way in mine]
+    return min(listed.get((panel, *size), Fraction(0)) * way.h for size, way in zip(sizes, mine, strict=True))
+
+
+def _listed(bound: Bound) -> Any:
+    """The weights of a certificate."""
+    return bound.data["weights"]
 
 
 def _shared_out(count: int, limits: Sequence[int]) -> Iterator[Counts]:
