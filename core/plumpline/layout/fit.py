@@ -6,17 +6,18 @@ the knapsack version of strip packing (Beasley, *Operations Research* 33 (1985) 
 counts one. Leaving out a set never makes a plan invalid, so whatever fits with more sets fits with fewer.
 
 The number is bracketed from both sides. Below: a choice of sets is planned with the given length as all that is asked
-(``Planner``, ``enough``), cheapest choices first; counts are halved, then raised one by one. Above: a count of sets is
-refuted by one of two theorems, each with a certificate (bounds and their certificates as in ``bounds``):
+(``solve.Planner``, ``enough``), cheapest choices first; counts are halved, then raised one by one. Above: a count of
+sets is refuted by one of two theorems, each with a certificate (bounds and their certificates as in ``bounds``):
 
 ``each-choice``: ``{"choices": [{"sets": [n, …], "at_least", "name", "data"}, …]}``. However so many sets are chosen,
 they include at least n of each kind of set for one of the listed choices, and the panels of that choice alone need
 ``at_least``, which is more than the length. Kinds of equal sets are numbered in the order they are first given.
 
-``least-sets``: ``{"name", "data"}``, a certificate of ``area``, ``rows`` or ``wider-than-half`` for all panels. Each
-of these adds up what every panel contributes, whichever panels there are: its least area divided by the width (with
-the gap), or its least weight × length. So any sets need at least the sum of what theirs contribute, and even the sets
-that contribute least, so many of them, exceed the length (with one gap).
+``least-sets``: ``{"name", "data"}``, a certificate of ``area``, ``rows`` or ``wider-than-half`` for all panels, or of
+``true-area`` (see ``shape_bounds``) where they are not all rectangles. Each of these adds up what every panel
+contributes, whichever panels there are: its least area divided by the width, or its least weight × length. So any
+sets need at least the sum of what theirs contribute, and even the sets that contribute least, so many of them, exceed
+the length (sizes, width and length with one gap, but for ``true-area``).
 
 With k kinds of sets at most ``MOST_CHOICES`` choices are planned to each count, each within its part of the budget.
 """
@@ -34,7 +35,9 @@ from typing import Any
 from plumpline.layout.bounds import Bound, Case, CaseBounds, ways_of
 from plumpline.layout.budget import Budget, Slices, budget_of, to_its_end
 from plumpline.layout.places import possible_turns
-from plumpline.layout.solve import Planner
+from plumpline.layout.shape_bounds import area_of
+from plumpline.layout.shapes import is_shaped
+from plumpline.layout.solve import planner_of
 from plumpline.layout.strip import Json, Plan, Strip
 
 MOST_CHOICES = 30
@@ -99,6 +102,16 @@ def equal_sets(strip: Strip, number: int = 0) -> list[dict[str, int]]:
     return [{panel.id: panel.qty // number for panel in strip.panels} for _ in range(number)]
 
 
+@dataclass(frozen=True)
+class Shares:
+    """A bound that adds up over the panels: what a copy of each contributes, and ``most``, all there is room for."""
+
+    name: str
+    data: dict[str, Json]
+    of_panels: Sequence[Fraction]
+    most: int
+
+
 class FitSearch:
     """One question of what fits: the kinds of equal sets, what was found to fit, and what was refuted."""
 
@@ -136,14 +149,11 @@ class FitSearch:
             yield from self._ask(self._all)
         if self._found < self.wanted:
             self._by_choices(self.wanted)
-            bounds = self._bounds()
-            self._by_least_sets(bounds, bounds.area())
-            self._by_least_sets(bounds, bounds.wider_than_half())
+            for shares in self._shares():
+                self._by_least_sets(shares)
             yield from self._halve()
-            with self.budget.portion(1, 2):
-                rows = bounds.by_rows() if self._found < self._most else None
-            if rows is not None:
-                self._by_least_sets(bounds, rows)
+            if self._found < self._most and not is_shaped(self.strip):
+                yield from self._by_rows()
             yield from self._raise()
         choice, plan = self.laid or ((0,) * len(self.kinds), None)
         sets = sorted(n for count, numbers in zip(choice, self.members, strict=True) for n in numbers[:count])
@@ -162,7 +172,7 @@ class FitSearch:
         """Plan a choice of sets until it fits, is refuted, or the budget is spent."""
         panels = zip(self.strip.panels, self._copies(choice), strict=True)
         strip = replace(self.strip, panels=tuple(replace(panel, qty=qty) for panel, qty in panels if qty))
-        planner = Planner(strip, self.budget, self.seed, self.length)
+        planner = planner_of(strip, self.budget, self.seed, self.length)
         yield from planner.steps()
         plan = planner.plan()
         if plan.length <= self.length:
@@ -231,21 +241,43 @@ class FitSearch:
         ]
         self._refute(TooMany(count, "each-choice", {"choices": choices}))
 
+    def _shares(self) -> Iterator[Shares]:
+        """The bounds that add up over the panels and cost next to nothing."""
+        panels = self.strip.panels
+        if is_shaped(self.strip):
+            areas = [area_of(panel) / self.strip.width for panel in panels]
+            yield Shares("true-area", {}, areas, self.length)
+            return
+        for bound in (self._bounds.area(), self._bounds.wider_than_half()):
+            yield self._shares_of(bound)
+
+    def _by_rows(self) -> Slices[None]:
+        """The rows bound costs a programme."""
+        with self.budget.portion(1, 2):
+            rows = self._bounds.by_rows()
+            yield
+        if rows is not None:
+            self._by_least_sets(self._shares_of(rows))
+
+    @cached_property
     def _bounds(self) -> CaseBounds:
         """The bounds of all panels together, each turned in any way it may be."""
         turns = tuple(possible_turns(self.strip, panel) for panel in self.strip.panels)
         return CaseBounds(ways_of(self.strip, Case(turns)), self.budget)
 
-    def _by_least_sets(self, bounds: CaseBounds, bound: Bound) -> None:
+    def _shares_of(self, bound: Bound) -> Shares:
+        shares = [_share(self._bounds, bound, panel.id) for panel in self.strip.panels]
+        return Shares(bound.name, bound.data, shares, self.length + self.strip.gap)
+
+    def _by_least_sets(self, shares: Shares) -> None:
         """Refute the least count whose cheapest sets already exceed the length by a bound that adds up."""
-        shares = [_share(bounds, bound, panel.id) for panel in self.strip.panels]
         values = sorted(
-            sum((copies * share for copies, share in zip(kind, shares, strict=True)), Fraction(0))
+            sum((copies * share for copies, share in zip(kind, shares.of_panels, strict=True)), Fraction(0))
             for kind, numbers in zip(self.kinds, self.members, strict=True) for _ in numbers
         )
         for count, total in enumerate(accumulate(values), start=1):
-            if total > self.length + self.strip.gap:
-                self._refute(TooMany(count, "least-sets", {"name": bound.name, "data": bound.data}))
+            if total > shares.most:
+                self._refute(TooMany(count, "least-sets", {"name": shares.name, "data": shares.data}))
                 return
 
     def _refute(self, proof: TooMany) -> None:

@@ -7,8 +7,11 @@ Two ways of writing an instance are read. A *trade* instance has ``id``, ``usabl
 ``flaws`` ({``x``, ``y``, ``w``, ``h``}), ``start`` (measured, choose, unknown), ``motifs`` ({``id``, ``ox``,
 ``oy``}) with ``motif_id`` of a panel, ``group``, ``turn_group``, ``shape`` ("rect", "circle" or a list of corners
 [x, y] that span w × h) and ``straight``. A *strip-packing family* instance has ``name``, ``width`` and ``items`` of
-[w, h, copies], nothing turned. All measures are whole numbers of one unit. What is not known yet (``strips``, ``fit``)
-is refused by its name.
+[w, h, copies], nothing turned. All measures are whole numbers of one unit. What is not known yet (``strips``) is
+refused by its name.
+
+With ``fit``, a given length, the question is what fits into it. ``sets`` may then say what is of use only as a whole:
+how many equal sets the quantities make (left out: as many as they can), or a list of sets, {panel: copies} each.
 """
 
 from __future__ import annotations
@@ -22,6 +25,7 @@ from pathlib import Path
 from typing import Any, cast
 
 from plumpline.layout.budget import Budget
+from plumpline.layout.fit import Fit, TooMany, equal_sets, fit_sets
 from plumpline.layout.outlines import outline_of
 from plumpline.layout.solve import lay_plan, straight_plan
 from plumpline.layout.strip import CannotLay, Flaw, Motif, Panel, Plan, Repeat, Shape, StraightPlan, Strip
@@ -29,6 +33,7 @@ from plumpline.layout.strip import CannotLay, Flaw, Motif, Panel, Plan, Repeat, 
 TURNS_OF = {"none": (0,), "half": (0, 180), "quarter": (0, 90)}
 UNITS_PER_SECOND = 1_200_000
 PLAIN_MOTIF = "motif"
+NOTHING = Plan(0, 0, "nothing-laid", {}, ())
 
 
 def lay(
@@ -38,7 +43,11 @@ def lay(
 
     Returns ``id``, ``length``, ``at_least``, ``proven``, ``proof`` (``name``, ``data``), ``seconds``, ``work``,
     ``layout`` ({``panel``, ``x``, ``y``, ``turn``}), ``phase`` and ``alike``; with ``straight`` also ``cuts``.
-    Raises ``ValueError`` for a field that is not understood and ``CannotLay`` where no layout exists.
+    With ``fit`` these are of the most complete sets found to fit, and ``fits`` (all of them), ``sets`` (how many),
+    ``chosen`` (which, from 0), ``left`` (the length left) and ``fit_proof`` come with them: {``sets``, ``name``,
+    ``data``} for the least count of sets proven not to fit, or "layout" for all of them where it is the proof; null
+    where neither was found. Raises ``ValueError`` for a field that is not understood and ``CannotLay`` where no layout
+    exists.
     """
     strip = strip_of(instance)
     began = time.process_time()
@@ -47,8 +56,12 @@ def lay(
         budget = Budget(int(seconds * UNITS_PER_SECOND), stop=lambda: time.process_time() >= deadline)
     else:
         budget = Budget(work)
-    planner: Callable[[Strip, Budget, int], Plan] = straight_plan if instance.get("straight") else lay_plan
-    plan = planner(strip, budget, seed)
+    if instance.get("fit"):
+        found = fit_sets(strip, instance["fit"], _sets(instance, strip), budget, seed)
+        plan, more = found.plan or NOTHING, _fit_answer(found)
+    else:
+        planner: Callable[[Strip, Budget, int], Plan] = straight_plan if instance.get("straight") else lay_plan
+        plan, more = planner(strip, budget, seed), {}
     answer: dict[str, Any] = {
         "id": _name(instance),
         "length": plan.length,
@@ -60,10 +73,31 @@ def lay(
         "phase": plan.phase,
         "alike": {group: list(place) for group, place in plan.alike.items()},
         "layout": [{"panel": p.panel, "x": p.x, "y": p.y, "turn": p.turn} for p in plan.placements],
+        **more,
     }
     if isinstance(plan, StraightPlan):
         answer["cuts"] = [asdict(cut) for cut in plan.cuts]
     return answer
+
+
+def _sets(instance: Mapping[str, Any], strip: Strip) -> Sequence[Mapping[str, int]]:
+    """The sets that ``sets`` names, or stands for by their number."""
+    if instance.get("straight"):
+        raise ValueError(f"{_name(instance)}: 'fit' and 'straight' cannot be asked together")
+    sets = instance.get("sets", 0)
+    return equal_sets(strip, sets) if isinstance(sets, int) else sets
+
+
+def _fit_answer(found: Fit) -> dict[str, Any]:
+    proof = TooMany(found.wanted, "layout", {}) if found.fits else found.too_many
+    return {
+        "work": found.work,
+        "fits": found.fits,
+        "sets": len(found.sets),
+        "chosen": list(found.sets),
+        "left": found.left,
+        "fit_proof": None if proof is None else asdict(proof),
+    }
 
 
 def _name(instance: Mapping[str, Any]) -> str:
@@ -72,9 +106,8 @@ def _name(instance: Mapping[str, Any]) -> str:
 
 def strip_of(instance: Mapping[str, Any]) -> Strip:
     """The strip that an instance describes."""
-    for unknown in ("strips", "fit"):
-        if instance.get(unknown):
-            raise ValueError(f"{_name(instance)}: the field '{unknown}' is not supported yet")
+    if instance.get("strips"):
+        raise ValueError(f"{_name(instance)}: the field 'strips' is not supported yet")
     if "items" in instance:
         panels = tuple(Panel(str(i), w, h, copies) for i, (w, h, copies) in enumerate(instance["items"]))
         return Strip(instance["width"], panels)

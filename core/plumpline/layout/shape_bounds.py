@@ -127,11 +127,12 @@ def _lines(corners: list[int]) -> list[int]:
 
 def _true_area(strip: Strip) -> Bound:
     """The area within the outlines, over the width."""
-    area = sum(panel.qty * _area(panel) for panel in strip.panels)
+    area = sum(panel.qty * area_of(panel) for panel in strip.panels)
     return Bound(ceil(area / strip.width), "true-area", {})
 
 
-def _area(panel: Panel) -> Fraction:
+def area_of(panel: Panel) -> Fraction:
+    """The area within the outline of one panel; of a circle a little less."""
     if panel.shape == "circle":
         return LESS_THAN_PI * panel.w * panel.w / 4
     return Fraction(panel.w * panel.h) if panel.shape == "rect" else Fraction(doubled_area(panel.shape), 2)

@@ -33,8 +33,8 @@ class BoxPlanner(Protocol):
 
 
 def budget_for_boxes(budget: Budget) -> Budget:
-    """Half of the budget, for the rectangles around the panels."""
-    return Budget(budget.limit // 2, budget.stop)
+    """Half of what is left of the budget, for the rectangles around the panels."""
+    return Budget(max(budget.limit - budget.spent, 0) // 2, budget.stop)
 
 
 class ShapedPlanner:

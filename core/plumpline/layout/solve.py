@@ -48,15 +48,15 @@ def straight_plan(strip: Strip, work: int | Budget, seed: int = 0) -> StraightPl
     return to_its_end(planner_of(strip, budget_of(work), seed).straight_steps())
 
 
-def planner_of(strip: Strip, budget: Budget, seed: int = 0) -> Planner | ShapedPlanner:
-    """The planner for a strip: of rectangles, or of other shapes as well.
+def planner_of(strip: Strip, budget: Budget, seed: int = 0, enough: int = 0) -> Planner | ShapedPlanner:
+    """The planner for a strip: of rectangles, or of other shapes as well; ``enough`` as for ``Planner``.
 
     Raises ``CannotLay`` where no plan obeys the rules and ``ValueError`` for a strip that makes no sense.
     """
     if not is_shaped(strip):
-        return Planner(strip, budget, seed)
+        return Planner(strip, budget, seed, enough)
     check_shapes(strip)
-    return ShapedPlanner(strip, budget, Planner(boxed(strip), budget_for_boxes(budget), seed))
+    return ShapedPlanner(strip, budget, Planner(boxed(strip), budget_for_boxes(budget), seed, enough))
 
 
 class Planner:

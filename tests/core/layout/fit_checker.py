@@ -6,7 +6,9 @@ from itertools import combinations, product
 
 from brute_force import fits
 from layout_checker import check
-from proof_checker import Case, accepts_proof
+from proof_checker import Case
+from shape_checker import shape_area
+from shape_proofs import accepts_shape_proof
 
 
 def check_fit(strip, length, sets, found):
@@ -57,7 +59,7 @@ def _each_choice(strip, length, sets, proof):
             for kind, count in zip(kinds, choice["sets"], strict=True) for _ in range(count)
         ]
         assert choice["at_least"] > length
-        assert accepts_proof(with_sets(strip, chosen), choice["at_least"], choice["name"], choice["data"])
+        assert accepts_shape_proof(with_sets(strip, chosen), choice["at_least"], choice["name"], choice["data"])
     return all(
         any(all(a <= b for a, b in zip(c["sets"], taken, strict=True)) for c in proof.data["choices"])
         for taken in product(*(range(limit + 1) for limit in limits)) if sum(taken) == proof.sets
@@ -65,6 +67,9 @@ def _each_choice(strip, length, sets, proof):
 
 
 def _least_sets(strip, length, sets, proof):
+    if proof.data["name"] == "true-area":
+        values = sorted(sum(_true_share(strip, p) * one.get(p.id, 0) for p in strip.panels) for one in sets)
+        return sum(values[: proof.sets]) > length
     case = Case(strip, {}, {})
     if proof.data["name"] == "area":
         shares = {p: min(Fraction(w[0] * w[1], case.room) for w in ways) for p, ways in case.ways.items()}
@@ -76,3 +81,10 @@ def _least_sets(strip, length, sets, proof):
         }
     values = sorted(sum(copies * shares[panel] for panel, copies in one.items()) for one in sets)
     return sum(values[: proof.sets]) > length + strip.gap
+
+
+def _true_share(strip, panel):
+    if panel.shape == "circle":
+        return Fraction(3141592, 10**6) * panel.w**2 / 4 / strip.width
+    area = panel.w * panel.h if panel.shape == "rect" else shape_area(panel.shape)
+    return Fraction(area) / strip.width

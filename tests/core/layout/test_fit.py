@@ -96,6 +96,23 @@ def test_of_many_different_covers_most_are_laid_and_the_least_sets_refute_too_ma
     assert len(found.sets) >= found.too_many.sets - 2
 
 
+def test_the_set_with_the_least_area_is_not_always_the_one_that_fits():
+    strip, sets = Strip(60, (Panel("band", 2, 90, 1), Panel("face", 30, 30, 1))), [{"band": 1}, {"face": 1}]
+    found = fit_sets(strip, 50, sets, 20_000)
+    check_fit(strip, 50, sets, found)
+    assert (found.sets, found.proven) == ((1,), True)
+
+
+def test_round_covers_of_different_sizes_are_counted_by_their_true_area():
+    sizes = [30, 34, 38, 42, 46, 50]
+    strip = Strip(100, tuple(Panel(f"round {d}", d, d, 2, shape="circle") for d in sizes))
+    sets = [{f"round {d}": 2} for d in sizes]
+    found = fit_sets(strip, 110, sets, 60_000)
+    check_fit(strip, 110, sets, found)
+    assert len(found.sets) >= 3
+    assert (found.too_many.name, found.too_many.data["name"]) == ("least-sets", "true-area")
+
+
 def test_a_certificate_for_too_many_sets_does_not_refute_one_set_less():
     strip, sets = mixed_covers(14)
     found = fit_sets(strip, 300, sets, 60_000)
@@ -108,10 +125,12 @@ def test_a_certificate_for_too_many_sets_does_not_refute_one_set_less():
 
 
 def test_without_time_nothing_is_claimed_that_was_not_seen():
-    strip, sets = mixed_covers(6)
-    found = fit_sets(strip, 130, sets, 1)
-    check_fit(strip, 130, sets, found)
-    assert found.work < fit_sets(strip, 130, sets, 50_000).work
+    strip, sets = mixed_covers(40)
+    found = fit_sets(strip, 900, sets, 1)
+    check_fit(strip, 900, sets, found)
+    assert len(found.sets) > 20
+    assert not found.proven
+    assert found.work < fit_sets(strip, 900, sets, 200_000).work
 
 
 def test_sets_are_as_many_equal_ones_as_the_quantities_make():

@@ -45,6 +45,28 @@ def test_straight_cuts_can_be_asked_for():
     assert answer["cuts"][0] == {"number": 1, "kind": "across", "x": 0, "y": 18, "length": 54}
 
 
+def test_a_given_length_is_answered_by_what_fits_and_the_proof():
+    answer = lay({**SQUARES, "fit": 80}, work=10_000)
+    assert {k: answer[k] for k in ("fits", "sets", "chosen", "length", "left", "fit_proof")} == {
+        "fits": True, "sets": 12, "chosen": list(range(12)), "length": 72, "left": 8,
+        "fit_proof": {"sets": 12, "name": "layout", "data": {}},
+    }
+    answer = lay({**SQUARES, "fit": 71, "sets": 6}, work=10_000)
+    assert (answer["fits"], answer["sets"], answer["left"], len(answer["layout"])) == (False, 4, 17, 8)
+    assert answer["fit_proof"]["sets"] == 5
+    assert answer["fit_proof"]["name"] == "each-choice"
+    assert answer["fit_proof"]["data"]["choices"][0]["at_least"] == 72
+
+
+def test_sets_may_be_listed_and_where_none_fits_nothing_is_laid():
+    sets = [{"front": 7}, {"front": 5}]
+    answer = lay({**SQUARES, "fit": 40, "sets": sets}, work=10_000)
+    assert (answer["fits"], answer["sets"], answer["chosen"], answer["length"]) == (False, 1, [1], 36)
+    answer = lay({**SQUARES, "fit": 17, "sets": sets}, work=10_000)
+    assert (answer["sets"], answer["length"], answer["left"], answer["layout"]) == (0, 0, 17, [])
+    assert answer["fit_proof"]["sets"] == 1
+
+
 def test_a_strip_packing_family_is_read_by_its_items():
     answer = lay({"name": "C0", "width": 10, "items": [[5, 4, 2], [10, 2, 1]]}, work=1_000)
     assert (answer["id"], answer["length"]) == ("C0", 6)
@@ -108,7 +130,7 @@ def test_an_unknown_start_is_planned_as_a_chosen_one():
     ("field", "instance"),
     [
         ("strips", {**SQUARES, "strips": [{"width": 2, "length": 90}]}),
-        ("fit", {**SQUARES, "fit": 100}),
+        ("fit.*straight", {**SQUARES, "fit": 100, "straight": True}),
         ("shape", {**SQUARES, "panels": [{"id": "r", "w": 9, "h": 9, "qty": 1, "shape": "oval"}]}),
     ],
 )
