@@ -6,9 +6,9 @@ Two ways of writing an instance are read. A *trade* instance has ``id``, ``usabl
 ({``h``, ``v``, ``drop``, ``ox``, ``oy``}: points at (ox + i·h, oy + j·v + drop where i is odd)) and ``gap``; further
 ``flaws`` ({``x``, ``y``, ``w``, ``h``}), ``start`` (measured, choose, unknown), ``motifs`` ({``id``, ``ox``,
 ``oy``}) with ``motif_id`` of a panel, ``group``, ``turn_group``, ``shape`` ("rect", "circle" or a list of corners
-[x, y] that span w × h) and ``straight``. A *strip-packing family* instance has ``name``, ``width`` and ``items`` of
-[w, h, copies], nothing turned. All measures are whole numbers of one unit. What is not known yet (``strips``) is
-refused by its name.
+[x, y] that span w × h), ``strips`` ({``width``, ``length``, ``join``, ``bias``}: piping) and ``straight``. A
+*strip-packing family* instance has ``name``, ``width`` and ``items`` of [w, h, copies], nothing turned. All measures
+are whole numbers of one unit.
 
 With ``fit``, a given length, the question is what fits into it. ``sets`` may then say what is of use only as a whole:
 how many equal sets the quantities make (left out: as many as they can), or a list of sets, {panel: copies} each.
@@ -28,7 +28,19 @@ from plumpline.layout.budget import Budget
 from plumpline.layout.fit import Fit, TooMany, equal_sets, fit_sets
 from plumpline.layout.outlines import outline_of
 from plumpline.layout.solve import lay_plan, straight_plan
-from plumpline.layout.strip import CannotLay, Flaw, Motif, Panel, Plan, Repeat, Shape, StraightPlan, Strip
+from plumpline.layout.strip import (
+    CannotLay,
+    Flaw,
+    Motif,
+    Panel,
+    PipedPlan,
+    Piping,
+    Plan,
+    Repeat,
+    Shape,
+    StraightPlan,
+    Strip,
+)
 
 TURNS_OF = {"none": (0,), "half": (0, 180), "quarter": (0, 90)}
 UNITS_PER_SECOND = 1_200_000
@@ -42,7 +54,9 @@ def lay(
     """Lay one instance: at most ``seconds`` of processor time, or exactly ``work`` counted units.
 
     Returns ``id``, ``length``, ``at_least``, ``proven``, ``proof`` (``name``, ``data``), ``seconds``, ``work``,
-    ``layout`` ({``panel``, ``x``, ``y``, ``turn``}), ``phase`` and ``alike``; with ``straight`` also ``cuts``.
+    ``layout`` ({``panel``, ``x``, ``y``, ``turn``}), ``phase`` and ``alike``; with ``straight`` also ``cuts``,
+    with ``strips`` the same again: their ``pieces`` ({``x``, ``y``, ``w``, ``h``, ``grain`` along, across or bias,
+    ``lengths`` of the strips cut from it}), ``joins`` and joined ``length``.
     With ``fit`` these are of the most complete sets found to fit, and ``fits`` (all of them), ``sets`` (how many),
     ``chosen`` (which, from 0), ``left`` (the length left) and ``fit_proof`` come with them: {``sets``, ``name``,
     ``data``} for the least count of sets proven not to fit, or "layout" for all of them where it is the proof; null
@@ -77,13 +91,16 @@ def lay(
     }
     if isinstance(plan, StraightPlan):
         answer["cuts"] = [asdict(cut) for cut in plan.cuts]
+    if isinstance(plan, PipedPlan):
+        answer["strips"] = [asdict(cut) for cut in plan.piping]
     return answer
 
 
 def _sets(instance: Mapping[str, Any], strip: Strip) -> Sequence[Mapping[str, int]]:
     """The sets that ``sets`` names, or stands for by their number."""
-    if instance.get("straight"):
-        raise ValueError(f"{_name(instance)}: 'fit' and 'straight' cannot be asked together")
+    for other in ("straight", "strips"):
+        if instance.get(other):
+            raise ValueError(f"{_name(instance)}: 'fit' and '{other}' cannot be asked together")
     sets = instance.get("sets", 0)
     return equal_sets(strip, sets) if isinstance(sets, int) else sets
 
@@ -106,8 +123,6 @@ def _name(instance: Mapping[str, Any]) -> str:
 
 def strip_of(instance: Mapping[str, Any]) -> Strip:
     """The strip that an instance describes."""
-    if instance.get("strips"):
-        raise ValueError(f"{_name(instance)}: the field 'strips' is not supported yet")
     if "items" in instance:
         panels = tuple(Panel(str(i), w, h, copies) for i, (w, h, copies) in enumerate(instance["items"]))
         return Strip(instance["width"], panels)
@@ -120,6 +135,9 @@ def strip_of(instance: Mapping[str, Any]) -> Strip:
         "measured" if instance.get("start", "measured") == "measured" else "choose",
         tuple(Flaw(f["x"], f["y"], f["w"], f["h"]) for f in instance.get("flaws", ())),
         instance.get("gap", 0),
+        tuple(
+            Piping(p["width"], p["length"], p.get("join", 0), p.get("bias", False)) for p in instance.get("strips", ())
+        ),
     )
 
 

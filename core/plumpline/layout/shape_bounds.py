@@ -63,7 +63,7 @@ class ShapeBounds:
 
     def _quick(self) -> Iterator[Bound]:
         yield self._tallest()
-        yield _true_area(self.strip)
+        yield Bound(ceil(true_area(self.strip) / self.strip.width), "true-area", {})
         for diameter in sorted({p.w for p in self.strip.panels if p.shape == "circle"}):
             yield _round_rows(self.strip, diameter)
             yield _round_density(self.strip, diameter)
@@ -125,10 +125,9 @@ def _lines(corners: list[int]) -> list[int]:
     return sorted(dict.fromkeys([*ordered, *((a + b) // 2 for a, b in pairwise(ordered))]))
 
 
-def _true_area(strip: Strip) -> Bound:
-    """The area within the outlines, over the width."""
-    area = sum(panel.qty * area_of(panel) for panel in strip.panels)
-    return Bound(ceil(area / strip.width), "true-area", {})
+def true_area(strip: Strip) -> Fraction:
+    """What all panels cover at least."""
+    return sum((panel.qty * area_of(panel) for panel in strip.panels), Fraction(0))
 
 
 def area_of(panel: Panel) -> Fraction:

@@ -21,6 +21,7 @@ from plumpline.layout.budget import Budget, Slices, budget_of, to_its_end
 from plumpline.layout.choices import Choice, choices_of
 from plumpline.layout.desk import Desk, Spot
 from plumpline.layout.equal import lay_equal, suits
+from plumpline.layout.piped import PipedPlanner
 from plumpline.layout.places import check
 from plumpline.layout.search import Best, Search, improve, lay_starts
 from plumpline.layout.shaped import ShapedPlanner, budget_for_boxes
@@ -44,15 +45,28 @@ def lay_plan(strip: Strip, work: int | Budget, seed: int = 0) -> Plan:
 
 
 def straight_plan(strip: Strip, work: int | Budget, seed: int = 0) -> StraightPlan:
-    """The shortest plan of edge-to-edge cuts found within ``work`` units, under the same rules and errors."""
-    return to_its_end(planner_of(strip, budget_of(work), seed).straight_steps())
+    """The shortest plan of edge-to-edge cuts found within ``work`` units, under the same rules and errors.
+
+    Piping is not cut from it: strips may lie across the cuts.
+    """
+    if strip.piping:
+        raise ValueError("a straight-cut plan has no strips of piping")
+    return to_its_end(panel_planner(strip, budget_of(work), seed).straight_steps())
 
 
-def planner_of(strip: Strip, budget: Budget, seed: int = 0, enough: int = 0) -> Planner | ShapedPlanner:
-    """The planner for a strip: of rectangles, or of other shapes as well; ``enough`` as for ``Planner``.
+def planner_of(
+    strip: Strip, budget: Budget, seed: int = 0, enough: int = 0
+) -> Planner | ShapedPlanner | PipedPlanner:
+    """The planner for a strip, with its piping if any is wanted; ``enough`` as for ``Planner``.
 
     Raises ``CannotLay`` where no plan obeys the rules and ``ValueError`` for a strip that makes no sense.
     """
+    panels = panel_planner(strip, budget, seed, enough)
+    return PipedPlanner(strip, budget, panels) if strip.piping else panels
+
+
+def panel_planner(strip: Strip, budget: Budget, seed: int = 0, enough: int = 0) -> Planner | ShapedPlanner:
+    """The planner for the panels of a strip: rectangles, or other shapes as well."""
     if not is_shaped(strip):
         return Planner(strip, budget, seed, enough)
     check_shapes(strip)

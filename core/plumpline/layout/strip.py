@@ -19,6 +19,7 @@ from plumpline.layout.outlines import Points
 Shape = Literal["rect", "circle"] | Points
 Start = Literal["measured", "choose"]
 CutKind = Literal["across", "along"]
+Grain = Literal["across", "along", "bias"]
 Json = int | str | list["Json"] | dict[str, "Json"]
 
 TURNS = (0, 90, 180, 270)
@@ -105,6 +106,20 @@ class Flaw:
 
 
 @dataclass(frozen=True)
+class Piping:
+    """Narrow strips wanted besides the panels, to be joined to one of ``length``.
+
+    Each is ``width`` wide and lies along or across the cloth, or with ``bias`` at 45°. A join takes ``join`` of the
+    length away; a piece no longer than that is of no use.
+    """
+
+    width: int
+    length: int
+    join: int = 0
+    bias: bool = False
+
+
+@dataclass(frozen=True)
 class Strip:
     """A cloth of usable ``width`` and endless length, and the panels wanted from it.
 
@@ -120,6 +135,7 @@ class Strip:
     start: Start = "measured"
     flaws: tuple[Flaw, ...] = ()
     gap: int = 0
+    piping: tuple[Piping, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -175,6 +191,37 @@ class StraightPlan(Plan):
 
     cuts: tuple[Cut, ...] = ()
     full_width_cuts: int = 0
+
+
+@dataclass(frozen=True)
+class StripPiece:
+    """A rectangle of the cloth that piping is cut from, and the lengths of the strips it gives.
+
+    ``grain`` says how they lie: one strip "along" the roll or "across" the cloth, or several on the "bias".
+    """
+
+    x: int
+    y: int
+    w: int
+    h: int
+    grain: Grain
+    lengths: tuple[int, ...]
+
+
+@dataclass(frozen=True)
+class PipingCut:
+    """Where one of the strip's ``piping`` is cut: its pieces, how many joins they need and what they then measure."""
+
+    pieces: tuple[StripPiece, ...]
+    joins: int
+    length: int
+
+
+@dataclass(frozen=True)
+class PipedPlan(Plan):
+    """A lay plan with the strip's ``piping`` cut from what the panels leave, one answer for each."""
+
+    piping: tuple[PipingCut, ...] = ()
 
 
 class CannotLay(Exception):

@@ -129,7 +129,7 @@ def test_an_unknown_start_is_planned_as_a_chosen_one():
 @pytest.mark.parametrize(
     ("field", "instance"),
     [
-        ("strips", {**SQUARES, "strips": [{"width": 2, "length": 90}]}),
+        ("fit.*strips", {**SQUARES, "fit": 100, "strips": [{"width": 2, "length": 90}]}),
         ("fit.*straight", {**SQUARES, "fit": 100, "straight": True}),
         ("shape", {**SQUARES, "panels": [{"id": "r", "w": 9, "h": 9, "qty": 1, "shape": "oval"}]}),
     ],
