@@ -1,8 +1,9 @@
 # Counts the work a plan may cost, so that the same job ends at the same plan on every machine.
 """Work is counted, never timed: one unit is about one microsecond of CPython on an ordinary machine.
 
-A caller may look at the plan as it improves (``report``) and end the search early (``stop``), which is the only way
-a clock can enter: it decides when to stop asking, never what is found with the work done so far.
+A caller may look at the plan as it improves (``report``) and end the search early (``stop``). A caller who would
+rather give a time than an amount of work gives a ``clock``, which then alone says how much of it is gone; such a
+search is not repeatable, since its parts get their shares by the clock as well.
 """
 
 from __future__ import annotations
@@ -25,13 +26,19 @@ _ASKED_EVERY = 1_000
 
 @dataclass
 class Budget:
-    """``limit`` units of work in all; ``stop`` is asked about every thousand units, ``report`` told of better plans."""
+    """``limit`` units of work in all, or as long as ``clock`` is below 1, the share of the time that is gone.
+
+    ``stop`` and ``clock`` are asked about every thousand units, ``report`` is told of better plans.
+    """
 
     limit: int
     stop: Callable[[], bool] | None = None
     report: Callable[[Plan], None] | None = None
+    clock: Callable[[], float] | None = None
     spent: int = 0
     stopped: bool = False
+    gone: float = 0.0
+    until: float = 1.0
     _asked: int = 0
     _yielded: int = 0
 
@@ -45,24 +52,32 @@ class Budget:
     def spend(self, units: int) -> None:
         """Count ``units`` of work done, and now and then ask whether to go on."""
         self.spent += units
-        if self.stop is not None and self.spent - self._asked >= _ASKED_EVERY:
+        if self.spent - self._asked >= _ASKED_EVERY:
             self._asked = self.spent
-            self.stopped = self.stopped or self.stop()
+            self.stopped = self.stopped or (self.stop is not None and self.stop())
+            if self.clock is not None:
+                self.gone = self.clock()
 
     @contextmanager
     def portion(self, part: int, of: int) -> Iterator[None]:
-        """Within the block the budget is only ``part`` parts ``of`` the work still left."""
-        whole = self.limit
+        """Within the block the budget is only ``part`` parts ``of`` the work, or the time, still left."""
+        whole, end = self.limit, self.until
         self.limit = self.spent + max(whole - self.spent, 0) * part // of
+        self.until = self.gone + max(end - self.gone, 0.0) * part / of
         try:
             yield
         finally:
-            self.limit = whole
+            self.limit, self.until = whole, end
+
+    def half(self) -> Budget:
+        """Half of what is left, as a budget of its own that is stopped with this one but reports nothing."""
+        left, time = max(self.limit - self.spent, 0), max(self.until - self.gone, 0.0)
+        return Budget(left // 2, self.stop, clock=self.clock, gone=self.gone, until=self.gone + time / 2)
 
     @property
     def over(self) -> bool:
         """Whether the search should end now."""
-        return self.stopped or self.spent >= self.limit
+        return self.stopped or (self.spent >= self.limit if self.clock is None else self.gone >= self.until)
 
 
 def to_its_end(slices: Slices[T]) -> T:

@@ -43,8 +43,8 @@ from plumpline.layout.strip import (
 )
 
 TURNS_OF = {"none": (0,), "half": (0, 180), "quarter": (0, 90)}
-UNITS_PER_SECOND = 1_200_000
 PLAIN_MOTIF = "motif"
+LEAST_SECONDS = 1e-9
 NOTHING = Plan(0, 0, "nothing-laid", {}, ())
 
 
@@ -65,11 +65,8 @@ def lay(
     """
     strip = strip_of(instance)
     began = time.process_time()
-    if work is None:
-        deadline = began + seconds
-        budget = Budget(int(seconds * UNITS_PER_SECOND), stop=lambda: time.process_time() >= deadline)
-    else:
-        budget = Budget(work)
+    clock = None if work is not None else lambda: (time.process_time() - began) / max(seconds, LEAST_SECONDS)
+    budget = Budget(work or 0, clock=clock)
     if instance.get("fit"):
         found = fit_sets(strip, instance["fit"], _sets(instance, strip), budget, seed)
         plan, more = found.plan or NOTHING, _fit_answer(found)

@@ -126,7 +126,7 @@ def fill_niches(desk: Desk, queue: Queue, target: int, limit: int, budget: Budge
         x = xs[i] if wall_left < 0 or wall_left >= wall_right >= 0 else xs[i + 1] - way.w
         spots.append((*item, x, low))
         top = low + way.h
-        _settle(xs, ys, i, x, way.w, top)
+        settle(xs, ys, i, x, way.w, top)
         if top > target:
             overshoot += way.w * (top - max(low, target))
     budget.spend(10 + 4 * len(spots) + queue.looked_at // 6)
@@ -142,7 +142,7 @@ def _raise_niche(xs: list[int], ys: list[int], i: int, wall_left: int, wall_righ
     return step
 
 
-def _settle(xs: list[int], ys: list[int], i: int, x: int, w: int, top: int) -> None:
+def settle(xs: list[int], ys: list[int], i: int, x: int, w: int, top: int) -> None:
     """Put a panel of width ``w`` at ``x`` into step ``i`` of the skyline, at one of its two ends."""
     if w == xs[i + 1] - xs[i]:
         ys[i] = top

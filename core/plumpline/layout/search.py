@@ -10,7 +10,7 @@ lowest places over an order of single panels, which is needed for few sizes and 
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from random import Random
 from typing import Literal
@@ -94,6 +94,23 @@ class Search:
         if self.budget.over or best is None:
             return self.budget.over
         return best.length <= self.enough or self.to_beat <= best.at_least
+
+
+def share(search: Search, tools: Sequence[Slices[None]], odds: Sequence[int]) -> Slices[None]:
+    """Let the tools work in turns until the search is over, each the longer the more often it found shorter plans.
+
+    Every turn goes to the tool that has had the least work for each of its successes, ``odds`` being those that it is
+    credited with from the start.
+    """
+    spent, wins = [0] * len(tools), list(odds)
+    while not search.over:
+        assert search.best is not None
+        due = min(range(len(tools)), key=lambda t: spent[t] / wins[t])
+        before, length = search.budget.spent, search.best.length
+        next(tools[due], None)
+        spent[due] += search.budget.spent - before
+        wins[due] += search.best.length < length
+        yield
 
 
 def start_orders(desk: Desk) -> list[list[int]]:
@@ -272,7 +289,7 @@ class Climb:
         self.stalled = 0
 
 
-def improve(search: Search, choices: list[Choice]) -> Slices[None]:
+def climb(search: Search, choices: Sequence[Choice]) -> Slices[None]:
     """Climb in turns from the given choices until the budget is spent or the plan proven."""
     climbs = []
     for choice in choices:

@@ -32,11 +32,6 @@ class BoxPlanner(Protocol):
         """The plan as it stands."""
 
 
-def budget_for_boxes(budget: Budget) -> Budget:
-    """Half of what is left of the budget, for the rectangles around the panels."""
-    return Budget(max(budget.limit - budget.spent, 0) // 2, budget.stop)
-
-
 class ShapedPlanner:
     """One strip being planned, given the planner of the rectangles around its panels."""
 

@@ -20,11 +20,12 @@ from plumpline.layout.bounds import Bound, Bounds
 from plumpline.layout.budget import Budget, Slices, budget_of, to_its_end
 from plumpline.layout.choices import Choice, choices_of
 from plumpline.layout.desk import Desk, Spot
+from plumpline.layout.dive import dive
 from plumpline.layout.equal import lay_equal, suits
 from plumpline.layout.piped import PipedPlanner
 from plumpline.layout.places import check
-from plumpline.layout.search import Best, Search, improve, lay_starts
-from plumpline.layout.shaped import ShapedPlanner, budget_for_boxes
+from plumpline.layout.search import Best, Search, climb, lay_starts, share
+from plumpline.layout.shaped import ShapedPlanner
 from plumpline.layout.shapes import boxed, check_shapes, is_shaped
 from plumpline.layout.straight import StraightSearch
 from plumpline.layout.strip import Placement, Plan, StraightPlan, Strip
@@ -32,6 +33,7 @@ from plumpline.layout.strip import Placement, Plan, StraightPlan, Strip
 BEAMS = (1, 6, 40, 250, 1_500, 9_000)
 BOLD_STEPS = (3,)
 CLIMBED = 3
+ODDS = (3, 1)  # of a dive and of a climb to find a shorter plan
 
 
 def lay_plan(strip: Strip, work: int | Budget, seed: int = 0) -> Plan:
@@ -70,7 +72,7 @@ def panel_planner(strip: Strip, budget: Budget, seed: int = 0, enough: int = 0) 
     if not is_shaped(strip):
         return Planner(strip, budget, seed, enough)
     check_shapes(strip)
-    return ShapedPlanner(strip, budget, Planner(boxed(strip), budget_for_boxes(budget), seed, enough))
+    return ShapedPlanner(strip, budget, Planner(boxed(strip), budget.half(), seed, enough))
 
 
 class Planner:
@@ -95,6 +97,11 @@ class Planner:
         assert self.search.best is not None
         return self.search.best
 
+    @property
+    def _dives(self) -> bool:
+        """Whether the job is one for dives: panels of several kinds that may lie anywhere."""
+        return self.best.desk.free and len(self.best.desk.kinds) > 1
+
     def steps(self) -> Slices[None]:
         """Spend the budget slice by slice until plan and bound meet; ``plan`` can be had after the first slice."""
         choices = yield from self._start()
@@ -107,7 +114,7 @@ class Planner:
             yield from self._search_all(choices)
         if not self.search.over:
             with self.budget.portion(9, 10):
-                yield from improve(self.search, choices[:CLIMBED])
+                yield from self._improve(choices[:CLIMBED])
         if not self.search.over:
             yield from self.bounds.stack(self.search.to_beat)
             self.bounds.round_up(self.search.to_beat)
@@ -142,8 +149,14 @@ class Planner:
         """First plans and bounds; the settings tried, the most promising first."""
         with self.budget.portion(1, 3):
             tried = yield from lay_starts(self.search)
+        choices = [choice for _, choice in tried]
+        self._meet()
+        if self._dives and not self.search.over:
+            # Few dives reach the length of the area where it can be reached, and then no bound is needed.
+            with self.budget.portion(1, 5):
+                yield from dive(self.search, choices[:CLIMBED])
         yield from self._bound()
-        return [choice for _, choice in tried]
+        return choices
 
     def _bound(self) -> Slices[None]:
         """Bounds that cost little: those of no programme, then the programmes while they can still tell."""
@@ -178,6 +191,14 @@ class Planner:
                 complete = complete or (yield from self._all(self._beam(search, width) for search in searches))
         if complete and everything and not self.search.over:
             self._exhausted(sum(search.states for search in searches))
+
+    def _improve(self, choices: Sequence[Choice]) -> Slices[None]:
+        """The local searches that suit the job: dives are for panels that may lie anywhere."""
+        climbing = climb(self.search, choices)
+        if self._dives:
+            yield from share(self.search, (dive(self.search, choices), climbing), ODDS)
+        else:
+            yield from climbing
 
     def _columns(self, desk: Desk) -> list[list[tuple[int, ...]]] | None:
         return None if self.search.over else columns_of(desk)

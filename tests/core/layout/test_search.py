@@ -243,3 +243,11 @@ def test_a_plan_can_be_had_after_every_slice_and_only_gets_better():
     assert len(seen) > 3
     assert seen == sorted(seen, reverse=True)
     assert planner.plan() == lay_plan(strip, 100_000)
+
+
+def test_equal_panels_by_the_hundred_are_laid_in_slices_too():
+    panel = Panel("a", 303, 340, 300, motif="m", dx=151, dy=170)
+    planner = Planner(Strip(1370, (panel,), Repeat(201, 267, 89), (Motif("m", 0, 0),), "choose"), Budget(FULL_WORK))
+    slices = sum(1 for _ in planner.steps())
+    assert planner.plan().proven
+    assert slices > FULL_WORK // 20_000 // 10
