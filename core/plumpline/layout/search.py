@@ -18,7 +18,7 @@ from typing import Literal
 from plumpline.layout.budget import Budget, Slices
 from plumpline.layout.choices import Choice, Choices
 from plumpline.layout.desk import Desk, Item, Layout, Spot
-from plumpline.layout.niches import BestFit, FirstFit, fill_niches
+from plumpline.layout.niches import best_fit, fill_niches, first_fit
 from plumpline.layout.places import kinds_of
 from plumpline.layout.skyline import lowest_places
 from plumpline.layout.strip import Strip
@@ -148,7 +148,7 @@ def decode(
     """The layout a decoder makes of the items, None if it overshoots ``target`` by more than ``limit``."""
     if decoder == "lowest":
         return lowest_places(desk, items, target, limit, budget)
-    queue = BestFit(desk, items) if decoder == "best fit" else FirstFit(desk, items)
+    queue = best_fit(desk, items) if decoder == "best fit" else first_fit(desk, items)
     return fill_niches(desk, queue, target, limit, budget)
 
 
