@@ -11,7 +11,7 @@ const PAGE = names(
   'CustomEvent DOMPoint DOMRect FileReader HTMLElement Image IntersectionObserver KeyboardEvent MutationObserver PointerEvent ' +
     'ResizeObserver SVGElement Worker addEventListener cancelAnimationFrame createImageBitmap devicePixelRatio dispatchEvent ' +
     'document getComputedStyle history innerHeight innerWidth isSecureContext localStorage location matchMedia navigator ' +
-    'removeEventListener requestAnimationFrame requestIdleCallback screen scrollTo sessionStorage visualViewport window BroadcastChannel',
+    'removeEventListener requestAnimationFrame requestIdleCallback screen scrollBy scrollTo sessionStorage visualViewport window BroadcastChannel',
 );
 const WORKER = names('caches postMessage self');
 
@@ -30,6 +30,6 @@ export default [
       'no-new-func': 'error',
     },
   },
-  { files: ['worker.js', 'sw.js'], languageOptions: { globals: { ...EVERYWHERE, ...WORKER } } },
+  { files: ['worker.js', 'sw.js', 'boot/plans.js'], languageOptions: { globals: { ...EVERYWHERE, ...WORKER } } },
   { files: ['packing/*.mjs'], languageOptions: { globals: { ...EVERYWHERE, process: 'readonly' } } },
 ];

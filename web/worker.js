@@ -1,9 +1,11 @@
-// The Python worker: boots Pyodide, imports the core, and answers one question (JSON) at a time.
+// The Python worker: boots Pyodide, imports the core, and answers questions (JSON), also while it looks for a plan.
 //
 // It posts {state} while it starts ('loading', 'starting', 'ready', 'whole'), then {id, reply} for each
-// {id, request}; {id, error} when that one question failed; {broken} when Python as a whole did.
+// {id, request}; {id, error} when that one question failed; {broken} when Python as a whole did. Plans are looked for
+// in slices (see boot/plans.js): on the way come {id, progress} and {id, soFar}, and {stop: id} ends it early.
 import { loadPyodide } from './vendor/pyodide/pyodide.mjs';
 import lockFileContents from './vendor/pyodide/lock.mjs';
+import { plansBySlices } from './boot/plans.js';
 
 const here = (path) => new URL(path, import.meta.url).href;
 
@@ -26,8 +28,8 @@ async function fetched(path) {
 async function boot() {
   postMessage({ state: 'loading' });
   const indexURL = here('./vendor/pyodide/');
-  const core = fetched('./plumpline.zip');
-  core.catch(() => {}); // reported below, when it is awaited
+  const modules = fetched('./plumpline.zip');
+  modules.catch(() => {}); // reported below, when it is awaited
   const python = await loadPyodide({
     indexURL,
     packageBaseUrl: indexURL,
@@ -35,24 +37,43 @@ async function boot() {
     lockFileContents: Promise.resolve(lockFileContents),
   });
   postMessage({ state: 'starting' });
-  python.unpackArchive(await core, 'zip', { extractDir: '/lib/python3.14/site-packages' });
-  const ask = python.pyimport('plumpline.ask').ask;
+  python.unpackArchive(await modules, 'zip', { extractDir: '/lib/python3.14/site-packages' });
+  const core = python.pyimport('plumpline.ask');
   postMessage({ state: 'ready' });
   python.runPython(IMPORT_ALL);
   postMessage({ state: 'whole' });
-  return { ask, isPythons: (error) => error instanceof python.ffi.PythonError };
+  return { core, isPythons: (error) => error instanceof python.ffi.PythonError };
 }
 
 const booted = boot();
 booted.catch((error) => postMessage({ broken: String(error?.message ?? error) }));
 
-self.addEventListener('message', async ({ data: { id, request } }) => {
-  const { ask, isPythons } = await booted;
+const answered = (id, text) => postMessage({ id, reply: JSON.parse(text) });
+
+// Does something for one question: what goes wrong with it is told to whoever asked.
+const guarding = (isPythons) => (id, work) => {
   try {
-    postMessage({ id, reply: JSON.parse(ask(JSON.stringify(request))) });
+    work();
   } catch (error) {
     postMessage({ id, error: String(error?.message ?? error) });
     // Anything but a Python exception (out of memory, say) leaves the interpreter unusable.
     if (!isPythons(error)) postMessage({ broken: String(error?.message ?? error) });
   }
+};
+
+async function open() {
+  const { core, isPythons } = await booted;
+  const guarded = guarding(isPythons);
+  return { core, guarded, plans: plansBySlices(core.begin, guarded) };
+}
+
+const opened = open();
+opened.catch(() => {}); // told above
+
+self.addEventListener('message', async ({ data: { id, request, stop } }) => {
+  const { core, guarded, plans } = await opened;
+  const isPlan = request?.do === 'plan' && request.job;
+  if (stop) plans.stop(stop);
+  else if (isPlan) plans.begin(id, JSON.stringify(request));
+  else guarded(id, () => answered(id, core.ask(JSON.stringify(request))));
 });

@@ -216,7 +216,7 @@ def _left(rectangles: list[Rectangle], units: str) -> list[Json]:
     return [{"x": x, "y": y, **sized(w, h, units)} for x, y, w, h in rectangles]
 
 
-_MOST_POINTS = 600
+_MOST_POINTS = 2_000
 
 
 def motif_points(planned: ClothPlan, plan: Plan) -> list[list[int]]:

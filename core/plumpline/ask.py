@@ -6,9 +6,10 @@ import json
 from typing import Any
 
 from plumpline.job import file_problems
+from plumpline.layout.budget import Slices, to_its_end
 from plumpline.lengths import LengthError, read_length_full, write_length
 from plumpline.money import MoneyError, read_money
-from plumpline.planning import covers, plan
+from plumpline.planning import Effort, Planning, covers
 from plumpline.problems import JobError
 from plumpline.spoken import speak_length
 
@@ -44,10 +45,7 @@ def _problems(code: str, text: str) -> Json:
 
 
 def _plan(wanted: Json) -> Json:
-    try:
-        return {"ok": plan(wanted["job"], wanted.get("effort", "full"))}
-    except JobError as error:
-        return {"problems": error.problems, "cushions": covers(wanted["job"])}
+    return to_its_end(PlanSession(wanted).slices)
 
 
 def _check(wanted: Json) -> Json:
@@ -82,3 +80,59 @@ _REQUESTS: dict[object, tuple[Any, ...]] = {
     "read": (_read, "text"),
     "read-money": (_read_money, "text", "currency"),
 }
+
+
+class PlanSession:
+    """A request for a plan, answered slice by slice for a caller who has other things to do in between.
+
+    Each `step` takes about 20 ms. After any of them `progress` says how far the search is, and `reply` what is known
+    by then; after the last one it is the reply that `ask` gives to the same request.
+    """
+
+    def __init__(self, wanted: Json) -> None:
+        self.slices = self._plan(wanted["job"], wanted.get("effort", "full"))
+        self._planning: Planning | None = None
+        self._end: Json | None = None
+        self._told: list[tuple[int, int]] = []
+
+    def _plan(self, job: Any, effort: Effort) -> Slices[Json]:
+        try:
+            self._planning = Planning(job, effort)
+            return {"ok": (yield from self._planning.steps())}
+        except JobError as error:
+            return {"problems": error.problems, "cushions": covers(job)}
+
+    def step(self) -> bool:
+        """Do a slice of the work; whether any is left."""
+        if self._end is None:
+            try:
+                next(self.slices)
+            except StopIteration as end:
+                self._end = end.value
+        return self._end is None
+
+    def progress(self) -> str:
+        """How far it is, as JSON: {"thousandths", "cloths": [{"cloth", "laid", "ask"}], "news"}.
+
+        `news` says whether `reply` has an answer now that it did not have when it was last asked.
+        """
+        found = self._planning.lengths if self._planning else []
+        told = self._planning.progress() if self._planning else {"thousandths": 0, "cloths": []}
+        return write_json({**told, "news": found != self._told})
+
+    def reply(self) -> str:
+        """The reply as it stands, as JSON; {"ok": answer, "unfinished": true} before the last step.
+
+        The first plan is waited for, since without it there is nothing to say.
+        """
+        while not (self._planning and self._planning.lengths) and self.step():
+            pass
+        self._told = self._planning.lengths if self._planning else []
+        if self._end is None and self._planning:
+            return write_json({"ok": self._planning.answer(), "unfinished": True})
+        return write_json(self._end)
+
+
+def begin(request: str) -> PlanSession:
+    """Begin to answer a request for a plan, {"do": "plan", "job", "effort"} as text."""
+    return PlanSession(json.loads(request))

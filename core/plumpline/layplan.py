@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from fractions import Fraction
 from typing import Any
 
 from plumpline.cloth import Laid, lay_out, needed, to_buy
 from plumpline.job import Cloth, name_of
-from plumpline.layout.budget import Budget
+from plumpline.layout.budget import Budget, Slices
 from plumpline.layout.edges import cut_apart
-from plumpline.layout.solve import lay_plan, straight_plan
+from plumpline.layout.solve import Planner, lay_plan
 from plumpline.layout.strip import CannotLay, Panel, Plan, StraightPlan, Strip
 from plumpline.lengths import write_length
 from plumpline.pieces import Piece
@@ -61,33 +62,100 @@ def extent_across(piece: Piece, cloth: Cloth) -> int:
     return (piece.aside if cloth.lies_aside else piece.upright)[0]
 
 
-def plan_cloth(cloth: Cloth, pieces: tuple[Piece, ...], work: int) -> ClothPlan:
-    """The best plan found for `pieces` on `cloth`, and the best by straight cuts, within `work` units each.
+class ClothPlanner:
+    """The pieces of one cloth being laid, slice by slice, by straight cuts and by any, within `work` units each.
 
-    Raises `CannotLay` where a piece has no place under the rules asked for.
+    What was planned `before` counts on: a search that comes out no shorter leaves the plan as it was. Raises
+    `CannotLay`, here or from `steps`, where a piece has no place under the rules asked for.
     """
-    laid = lay_out(cloth, cloth.width or 0)
-    strip = strip_of(cloth, pieces, laid)
-    straight = straight_plan(strip, Budget(work))
-    plan: Plan = straight
-    if not straight.proven:
-        found = lay_plan(strip, Budget(work))
+
+    def __init__(self, cloth: Cloth, pieces: tuple[Piece, ...], work: int, before: ClothPlan | None = None) -> None:
+        self.cloth = cloth
+        self.pieces = pieces
+        self._laid = lay_out(cloth, cloth.width or 0)
+        self._strip = strip_of(cloth, pieces, self._laid)
+        self._repeats = 1 if cloth.start == "unknown" and _depends_on_start(cloth, pieces) else 0
+        self._work = work
+        self._budgets = Budget(work), Budget(work)
+        self._straight = before.straight if before else None
+        self._plan = before.plan if before else None
+        self._planner: Planner | None = None
+        self._ended = False
+
+    @property
+    def share_done(self) -> Fraction:
+        """How much of the work is done, from 0 to 1."""
+        straight, other = (min(budget.spent, self._work) for budget in self._budgets)
+        return Fraction(1) if self._ended else Fraction(straight + other, 2 * self._work)
+
+    @property
+    def lengths(self) -> tuple[int, int]:
+        """The shortest length laid so far and the shortest by straight cuts, without the trouble of making plans."""
+        straight, *others = self._known()
+        lengths = [straight.length, *(plan.length for plan in others)]
+        if self._planner and self._planner.search.best:
+            lengths.append(self._planner.best.length)
+        return min(lengths), straight.length
+
+    @property
+    def buy(self) -> int:
+        """What the shortest length laid so far takes to buy."""
+        return self._buy(self.lengths[0])
+
+    def steps(self) -> Slices[ClothPlan]:
+        """Look for the shortest plans until they meet their bound or the work is done: what was found in the end."""
+        by_straight_cuts, by_any = self._budgets
+        if not (self._is_proven and self.lengths[0] == self.lengths[1]):
+            found = yield from Planner(self._strip, by_straight_cuts).straight_steps()
+            if self._straight is None or found.length <= self._straight.length:
+                self._straight = found
+        if not self._is_proven:
+            self._planner = Planner(self._strip, by_any)
+            yield from self._planner.steps()
+        self._ended = True
+        return self.plan()
+
+    def _known(self) -> list[Plan]:
+        return [plan for plan in (self._straight, self._plan) if plan is not None]
+
+    @property
+    def _is_proven(self) -> bool:
+        known = self._known()
+        return bool(known) and min(plan.length for plan in known) <= max(plan.at_least for plan in known)
+
+    def plan(self) -> ClothPlan:
+        """The plan as it stands; there is one as soon as there was one before, or `steps` came to its end."""
+        straight = self._straight
+        assert straight is not None
+        found = self._known()
+        if self._planner and self._planner.search.best:
+            found.append(self._planner.plan())
+        shortest = min(found, key=lambda plan: plan.length)
+        bound = max(found, key=lambda plan: plan.at_least)
         # A shorter plan that was not looked for by straight cuts may still come apart by them.
-        apart = cut_apart(found, strip.width) if found.length < straight.length else None
-        straight = apart or straight
-        plan = found if found.length < straight.length else _with_bound(straight, found)
-    repeats = 1 if cloth.start == "unknown" and _depends_on_start(cloth, pieces) else 0
-    return ClothPlan(
-        cloth=cloth,
-        pieces=pieces,
-        laid=laid,
-        plan=plan,
-        straight=straight,
-        repeats=repeats,
-        needed=needed(cloth, plan.length, repeats),
-        needed_at_least=needed(cloth, plan.at_least, repeats),
-        buy=to_buy(cloth, needed(cloth, plan.length, repeats)),
-    )
+        apart = cut_apart(shortest, self._strip.width) if shortest.length < straight.length else None
+        return self._bought_for(_with_bound(shortest, bound), apart or straight)
+
+    def _bought_for(self, plan: Plan, straight: StraightPlan) -> ClothPlan:
+        return ClothPlan(
+            cloth=self.cloth,
+            pieces=self.pieces,
+            laid=self._laid,
+            plan=plan,
+            straight=straight,
+            repeats=self._repeats,
+            needed=needed(self.cloth, plan.length, self._repeats),
+            needed_at_least=needed(self.cloth, plan.at_least, self._repeats),
+            buy=self._buy(plan.length),
+        )
+
+    def _buy(self, length: int) -> int:
+        return to_buy(self.cloth, needed(self.cloth, length, self._repeats))
+
+
+def plan_cloth(cloth: Cloth, pieces: tuple[Piece, ...], work: int) -> Slices[ClothPlan]:
+    """The best plan found for `pieces` on `cloth`, and the best by straight cuts, within `work` units each."""
+    return ClothPlanner(cloth, pieces, work).steps()
 
 
 def first_motif(planned: ClothPlan, plan: Plan) -> tuple[str, int] | None:
@@ -103,19 +171,19 @@ def first_motif(planned: ClothPlan, plan: Plan) -> tuple[str, int] | None:
     return motif.id, (motif.oy + plan.phase) % repeat.along
 
 
-def _with_bound(plan: StraightPlan, found: Plan) -> Plan:
-    """The straight plan, which nothing found was shorter than, with the stronger of the two bounds."""
-    if plan.at_least >= found.at_least:
+def _with_bound(plan: Plan, stronger: Plan) -> Plan:
+    """The plan with the bound of another one for the same pieces, where that proves more."""
+    if plan.at_least >= stronger.at_least:
         return plan
     return Plan(
         length=plan.length,
-        at_least=found.at_least,
-        proof_name=found.proof_name,
-        proof_data=found.proof_data,
+        at_least=stronger.at_least,
+        proof_name=stronger.proof_name,
+        proof_data=stronger.proof_data,
         placements=plan.placements,
         phase=plan.phase,
         alike=plan.alike,
-        work=plan.work + found.work,
+        work=plan.work + stronger.work,
     )
 
 

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import dataclass
 from typing import Any
 
 from plumpline import remedies
 from plumpline.cushions.knife_edge import KnifeEdge
 from plumpline.figures import length_to_ask
 from plumpline.job import HABITS, Job, name_of
+from plumpline.layout.budget import Slices
 from plumpline.layout.strip import Repeat
 from plumpline.layplan import ClothPlan
 from plumpline.lengths import NM_PER_INCH, write_length
@@ -18,6 +20,7 @@ from plumpline.problems import Problem
 from plumpline.working import start_lines
 
 Notice = dict[str, Any]
+Document = dict[str, Any]
 
 _LEVELS = ("stop", "warn", "info")
 # So many times the bare area of the panels is more than any pattern explains.
@@ -92,41 +95,56 @@ def _shows_more(planned: ClothPlan, piece: Piece, repeat: Repeat) -> bool:
     return 0 < repeat.across < across or 0 < repeat.along < along
 
 
-def margin_notices(planned: ClothPlan, job: Job, document: dict[str, Any] | None, work: int) -> Iterator[Notice]:
-    """A cloth planned to its very edges: said, with what it takes to be careful where `document` lets us try."""
+@dataclass(frozen=True)
+class Margin:
+    """A margin of which nothing is allowed: where it is asked for, what to say, and the `usual` one in words."""
+
+    name: str
+    at: str
+    text: str
+    usual: str
+
+    def notice(self, careful: str = "") -> Notice:
+        """What is said of it, and after it what it takes to be `careful`."""
+        return notice("warn", f"no-{self.name}-margin", self.at, self.text + careful)
+
+
+def missing_margins(planned: ClothPlan, job: Job) -> Iterator[Margin]:
+    """The margins of a cloth planned to its very edges."""
     cloth, units = planned.cloth, job.units
+    selvedge, squaring = (write_length(nm, units) for nm in (HABITS[units].selvedge, HABITS[units].squaring))
     if not cloth.selvedge:
         text = f"All {write_length(cloth.width or 0, units)} are used, edge to edge. Measure the width first."
-        text += _careful(planned, document, "selvedge", f"{write_length(HABITS[units].selvedge, units)} a side", work)
-        yield notice("warn", "no-selvedge-margin", f"{cloth.at}/width", text)
+        yield Margin("selvedge", f"{cloth.at}/width", text, f"{selvedge} a side")
     if not cloth.squaring:
         text = "Nothing is allowed for squaring the two ends."
-        text += _careful(planned, document, "squaring", f"{write_length(HABITS[units].squaring, units)} for them", work)
-        yield notice("warn", "no-squaring-margin", f"{cloth.at}/squaring", text)
+        yield Margin("squaring", f"{cloth.at}/squaring", text, f"{squaring} for them")
 
 
-def _careful(planned: ClothPlan, document: dict[str, Any] | None, name: str, margin: str, work: int) -> str:
-    careful = remedies.usual_margin(document, planned, name, work) if document else None
-    if document is None or careful is None:
-        return ""
-    return f" With {margin} it takes {length_to_ask(careful.buy, planned.cloth.sold_by, document['units'])}."
+def margin_notices(planned: ClothPlan, job: Job, document: Document, work: int) -> Slices[list[Notice]]:
+    """Every missing margin, with what it takes to be careful."""
+    said = []
+    for margin in missing_margins(planned, job):
+        careful = yield from remedies.usual_margin(document, planned, margin.name, work)
+        takes = length_to_ask(careful.buy, planned.cloth.sold_by, job.units) if careful else ""
+        said.append(margin.notice(f" With {margin.usual} it takes {takes}." if careful else ""))
+    return said
 
 
-def ways_out(prepared: Prepared, planned: ClothPlan, document: dict[str, Any], work: int) -> Iterator[Notice]:
+def ways_out(prepared: Prepared, planned: ClothPlan, document: Document, work: int) -> Slices[list[Notice]]:
     """Every small change that was planned and saves a length."""
     units = prepared.job.units
-    start = remedies.chosen_start(document, planned, work)
-    if start is not None:
-        yield _start(start, planned, units)
-    seam = remedies.less_side_seam(document, prepared, planned, work)
-    if seam is not None:
-        yield _seam(seam, units)
-    wider = remedies.wider_cloth(document, planned, work) if seam is None else None
-    if wider is not None:
-        yield _wider(wider, planned, units)
-    turned = remedies.free_turning(document, planned, work)
-    if turned is not None:
-        yield _turning(turned, planned, units)
+    start = yield from remedies.chosen_start(document, planned, work)
+    seam = yield from remedies.less_side_seam(document, prepared, planned, work)
+    wider = (yield from remedies.wider_cloth(document, planned, work)) if seam is None else None
+    turned = yield from remedies.free_turning(document, planned, work)
+    found = [
+        start and _start(start, planned, units),
+        seam and _seam(seam, units),
+        wider and _wider(wider, planned, units),
+        turned and _turning(turned, planned, units),
+    ]
+    return [said for said in found if said]
 
 
 def _saving(way: remedies.WayOut, units: str) -> str:

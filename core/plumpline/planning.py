@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
-from typing import Any, Literal
+from fractions import Fraction
+from typing import Any, Literal, get_args
 
 from plumpline import notices, remedies
 from plumpline.answer import cloth_answer, cover_answer, materials, piece_answer
+from plumpline.figures import figure, length_to_ask
 from plumpline.job import Cloth
-from plumpline.layout.budget import QUICK_WORK
+from plumpline.layout.budget import QUICK_WORK, Slices, to_its_end
 from plumpline.layout.strip import CannotLay
-from plumpline.layplan import ClothPlan, cannot_lay, plan_cloth, why_not
+from plumpline.layplan import ClothPlan, ClothPlanner, cannot_lay, plan_cloth, why_not
 from plumpline.prepared import Prepared, prepare
 from plumpline.problems import JobError, Problem
 from plumpline.version import __version__
@@ -18,7 +20,8 @@ Effort = Literal["quick", "full"]
 
 # "full" may cost forty times the counted work of "quick": half of it for the plan and its straight twin, the rest
 # for the ways out, each of which is planned quickly.
-_WORK = {"quick": QUICK_WORK, "full": 20 * QUICK_WORK}
+_FULL_WORK = 20 * QUICK_WORK
+_FOR_PLANS = Fraction(4, 5)  # so much of the time goes by before the ways out, as far as progress tells
 
 _MOST_PANELS = 3000
 _NO_COVER = Problem("/cushions", "missing-field", "There is no cover in this job yet: add one.")
@@ -32,22 +35,99 @@ def plan(job: dict[str, Any], effort: Effort = "full") -> dict[str, Any]:
     answer. Lengths in the answer are {"nm": int, "text": str}. Raises `JobError` with every problem at once where
     nothing can be planned, `ValueError` for an effort there is not.
     """
-    if effort not in _WORK:
-        raise ValueError(f"effort is one of {', '.join(_WORK)}, not {effort!r}")
-    prepared = prepare(job)
-    if not isinstance(prepared, Prepared):
-        raise JobError(prepared)
-    outcomes = [_plan_cloth(prepared, cloth, job, _WORK[effort]) for cloth in _ready(prepared)]
-    planned = [outcome for outcome in outcomes if isinstance(outcome, ClothPlan)]
-    problems = list(prepared.problems)
-    for outcome in outcomes:
-        problems.extend(outcome if isinstance(outcome, list) else [])
-    if not planned:
-        raise JobError(problems or [_NO_COVER])
-    said = [notices.stop(problem) for problem in problems]
-    for one in planned:
-        said.extend(_about(prepared, one, job, effort))
-    return _answer(prepared, planned, said)
+    return to_its_end(Planning(job, effort).steps())
+
+
+class Planning:
+    """A job being planned slice by slice: the first good plans, then shorter ones, then the ways out.
+
+    `steps` does the work; between two slices `progress` tells how far it is and, as soon as there are `lengths`,
+    `answer` what is known by then. Raises as `plan` does, a `JobError` also from `steps`.
+    """
+
+    def __init__(self, job: dict[str, Any], effort: Effort = "full") -> None:
+        if effort not in get_args(Effort):
+            raise ValueError(f"effort is one of {', '.join(get_args(Effort))}, not {effort!r}")
+        prepared = prepare(job)
+        if not isinstance(prepared, Prepared):
+            raise JobError(prepared)
+        self.document = job
+        self.effort = effort
+        self.prepared = prepared
+        self._problems = list(prepared.problems)
+        self._planners: list[ClothPlanner] = []
+        # What is said about each cloth beside its plan, as far as that is known.
+        self._said: list[list[notices.Notice]] = []
+        self._with_ways_out = 0
+
+    def steps(self) -> Slices[dict[str, Any]]:
+        """Plan slice by slice: the answer in the end."""
+        planned = yield from self._first_plans()
+        if not planned:
+            raise JobError(self._problems or [_NO_COVER])
+        self._said = [_first_notices(one, self.prepared) for one in planned]
+        self._planners = [ClothPlanner(one.cloth, one.pieces, _FULL_WORK, one) for one in planned]
+        if self.effort == "full":
+            yield
+            for planner in self._planners:
+                yield from planner.steps()
+            for number, planner in enumerate(self._planners):
+                yield from self._look_for_ways_out(number, planner.plan())
+        return self.answer()
+
+    def _first_plans(self) -> Slices[list[ClothPlan]]:
+        """The first good plan of every cloth that can be planned; why the others cannot be is kept."""
+        planned: list[ClothPlan] = []
+        for cloth in self.prepared.job.cloths:
+            if self.prepared.is_ready(cloth):
+                outcome = yield from _first_plan(self.prepared, cloth, self.document)
+                if isinstance(outcome, ClothPlan):
+                    planned.append(outcome)
+                else:
+                    self._problems.extend(outcome)
+        return planned
+
+    def _look_for_ways_out(self, number: int, planned: ClothPlan) -> Slices[None]:
+        known, document = self.prepared.job, self.document
+        said = list(notices.cloth_notices(planned, known))
+        said += yield from notices.margin_notices(planned, known, document, QUICK_WORK)
+        said += yield from notices.ways_out(self.prepared, planned, document, QUICK_WORK)
+        self._said[number] = said
+        self._with_ways_out = number + 1
+
+    @property
+    def lengths(self) -> list[tuple[int, int]]:
+        """For each cloth the shortest length so far, and by straight cuts; none before there is an `answer`."""
+        return [planner.lengths for planner in self._planners]
+
+    def progress(self) -> dict[str, Any]:
+        """How far the search is, in thousandths, and the length that each cloth takes by now."""
+        units = self.prepared.job.units
+        return {
+            "thousandths": int(1000 * self._share_done()),
+            "cloths": [
+                {
+                    "cloth": planner.cloth.id,
+                    "laid": figure(planner.lengths[0], units),
+                    "ask": length_to_ask(planner.buy, planner.cloth.sold_by, units),
+                }
+                for planner in self._planners
+            ],
+        }
+
+    def _share_done(self) -> Fraction:
+        laid = Fraction(0)
+        for planner in self._planners:
+            laid += planner.share_done
+        done = laid * _FOR_PLANS + self._with_ways_out * (1 - _FOR_PLANS)
+        return done / max(1, len(self._planners))
+
+    def answer(self) -> dict[str, Any]:
+        """The answer as it stands."""
+        said = [notices.stop(problem) for problem in self._problems]
+        for about in self._said:
+            said += about
+        return _answer(self.prepared, [planner.plan() for planner in self._planners], said)
 
 
 def covers(job: dict[str, Any]) -> list[dict[str, Any]]:
@@ -56,11 +136,7 @@ def covers(job: dict[str, Any]) -> list[dict[str, Any]]:
     return [cover_answer(cover, prepared.job) for cover in prepared.covers] if isinstance(prepared, Prepared) else []
 
 
-def _ready(prepared: Prepared) -> list[Cloth]:
-    return [cloth for cloth in prepared.job.cloths if prepared.is_ready(cloth)]
-
-
-def _plan_cloth(prepared: Prepared, cloth: Cloth, document: dict[str, Any], work: int) -> ClothPlan | list[Problem]:
+def _first_plan(prepared: Prepared, cloth: Cloth, document: dict[str, Any]) -> Slices[ClothPlan | list[Problem]]:
     pieces = prepared.pieces_on(cloth)
     count = 0
     for piece in pieces:
@@ -69,24 +145,25 @@ def _plan_cloth(prepared: Prepared, cloth: Cloth, document: dict[str, Any], work
         text = f"{count} panels on one cloth are more than one lay plan is made for, {_MOST_PANELS}: divide the job."
         return [Problem("/cushions", "too-many", text)]
     try:
-        return plan_cloth(cloth, pieces, work)
+        return (yield from plan_cloth(cloth, pieces, QUICK_WORK))
     except CannotLay as error:
         found = [(piece, code) for piece in pieces if (code := why_not(cloth, piece)) is not None]
         blamed = found or [(piece, error.code) for piece in pieces if piece.id == error.panel]
-        turned = remedies.on_its_side(document, cloth, QUICK_WORK) if error.code == "too-wide-unless-turned" else None
+        if error.code == "too-wide-unless-turned":
+            turned = yield from remedies.on_its_side(document, cloth, QUICK_WORK)
+        else:
+            turned = None
         units = prepared.job.units
         words = "Lay every panel upright" if cloth.lies_aside else "Lay every panel on its side"
         way_out = turned.to_json(words, units) if turned else None
         return [cannot_lay(code, piece, cloth, units, way_out) for piece, code in blamed]
 
 
-def _about(prepared: Prepared, planned: ClothPlan, job: dict[str, Any], effort: Effort) -> list[notices.Notice]:
-    known = prepared.job
-    said = list(notices.cloth_notices(planned, known))
-    if effort == "quick":
-        return said + list(notices.margin_notices(planned, known, None, QUICK_WORK))
-    said += notices.margin_notices(planned, known, job, QUICK_WORK)
-    return said + list(notices.ways_out(prepared, planned, job, QUICK_WORK))
+def _first_notices(planned: ClothPlan, prepared: Prepared) -> list[notices.Notice]:
+    """What is worth saying about a cloth without planning anything else."""
+    job = prepared.job
+    margins = [margin.notice() for margin in notices.missing_margins(planned, job)]
+    return [*notices.cloth_notices(planned, job), *margins]
 
 
 def _answer(prepared: Prepared, planned: list[ClothPlan], said: list[notices.Notice]) -> dict[str, Any]:

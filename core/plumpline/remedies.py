@@ -11,6 +11,7 @@ from typing import Any
 from plumpline.cushions.knife_edge import KnifeEdge
 from plumpline.figures import figure, length_to_ask
 from plumpline.job import HABITS, NM_PER_CM, Cloth
+from plumpline.layout.budget import Slices
 from plumpline.layout.strip import CannotLay
 from plumpline.layplan import ClothPlan, extent_across, plan_cloth
 from plumpline.lengths import NM_PER_INCH, write_length
@@ -61,33 +62,39 @@ def changed(document: dict[str, Any], changes: tuple[Change, ...]) -> dict[str, 
     return result
 
 
-def plan_with(document: dict[str, Any], changes: tuple[Change, ...], index: int, work: int) -> ClothPlan | None:
+def plan_with(
+    document: dict[str, Any], changes: tuple[Change, ...], index: int, work: int
+) -> Slices[ClothPlan | None]:
     """The plan of cloth `index` with the changes made, if it can be planned with them."""
     prepared = prepare(changed(document, changes))
     if not isinstance(prepared, Prepared) or not prepared.is_ready(prepared.job.cloths[index]):
         return None
     cloth = prepared.job.cloths[index]
     try:
-        return plan_cloth(cloth, prepared.pieces_on(cloth), work)
+        return (yield from plan_cloth(cloth, prepared.pieces_on(cloth), work))
     except CannotLay:
         return None
 
 
-def _if_it_saves(document: dict[str, Any], changes: tuple[Change, ...], planned: ClothPlan, work: int) -> WayOut | None:
-    after = plan_with(document, changes, planned.cloth.index, work)
+def _if_it_saves(
+    document: dict[str, Any], changes: tuple[Change, ...], planned: ClothPlan, work: int
+) -> Slices[WayOut | None]:
+    after = yield from plan_with(document, changes, planned.cloth.index, work)
     if after is None or after.buy >= planned.buy:
         return None
     return WayOut(changes, after, planned.buy - after.buy)
 
 
-def less_side_seam(document: dict[str, Any], prepared: Prepared, planned: ClothPlan, work: int) -> WayOut | None:
+def less_side_seam(
+    document: dict[str, Any], prepared: Prepared, planned: ClothPlan, work: int
+) -> Slices[WayOut | None]:
     """The least cut in the side seams that fits one more panel side by side and saves a length, if there is one.
 
     No seam is taken below 1/4 in (6 mm), the least that holds on furnishing cloth (common practice).
     """
     for less in _narrowings(prepared, planned)[:_MOST_TRIALS]:
         changes = tuple(_seam_changes(prepared, planned, less))
-        way = _if_it_saves(document, changes, planned, work) if changes else None
+        way = (yield from _if_it_saves(document, changes, planned, work)) if changes else None
         if way is not None:
             return way
     return None
@@ -139,36 +146,36 @@ def _seam_for(cover: KnifeEdge, cut: int, planned: ClothPlan, units: str) -> int
     return int((cut * kept - cover.width) / 2 // fine) * fine
 
 
-def chosen_start(document: dict[str, Any], planned: ClothPlan, work: int) -> WayOut | None:
+def chosen_start(document: dict[str, Any], planned: ClothPlan, work: int) -> Slices[WayOut | None]:
     """Choosing where the first cut falls, instead of buying a repeat for not knowing."""
     if not planned.repeats:
         return None
-    return _if_it_saves(document, (Change(f"{planned.cloth.at}/start", "choose"),), planned, work)
+    return (yield from _if_it_saves(document, (Change(f"{planned.cloth.at}/start", "choose"),), planned, work))
 
 
-def free_turning(document: dict[str, Any], planned: ClothPlan, work: int) -> WayOut | None:
+def free_turning(document: dict[str, Any], planned: ClothPlan, work: int) -> Slices[WayOut | None]:
     """Turning panels, where the cloth has no pattern and nobody has said that it has a direction."""
     cloth = planned.cloth
     if cloth.direction_said or cloth.repeat_across or cloth.repeat_along:
         return None
-    return _if_it_saves(document, (Change(f"{planned.cloth.at}/direction", "any"),), planned, work)
+    return (yield from _if_it_saves(document, (Change(f"{planned.cloth.at}/direction", "any"),), planned, work))
 
 
-def usual_margin(document: dict[str, Any], planned: ClothPlan, name: str, work: int) -> ClothPlan | None:
+def usual_margin(document: dict[str, Any], planned: ClothPlan, name: str, work: int) -> Slices[ClothPlan | None]:
     """The plan with the usual `selvedge` or `squaring` in place of none: what it would cost to be careful."""
     habits = HABITS[document["units"]]
     usual = write_length(habits.selvedge if name == "selvedge" else habits.squaring, document["units"])
-    return plan_with(document, (Change(f"{planned.cloth.at}/{name}", usual),), planned.cloth.index, work)
+    return (yield from plan_with(document, (Change(f"{planned.cloth.at}/{name}", usual),), planned.cloth.index, work))
 
 
-def on_its_side(document: dict[str, Any], cloth: Cloth, work: int) -> WayOut | None:
+def on_its_side(document: dict[str, Any], cloth: Cloth, work: int) -> Slices[WayOut | None]:
     """Every panel laid the other way, upright or with its top to the left: the way out where one is too wide."""
     changes = (Change(f"{cloth.at}/up", "away" if cloth.lies_aside else "left"),)
-    after = plan_with(document, changes, cloth.index, work)
+    after = yield from plan_with(document, changes, cloth.index, work)
     return None if after is None else WayOut(changes, after, 0)
 
 
-def wider_cloth(document: dict[str, Any], planned: ClothPlan, work: int) -> WayOut | None:
+def wider_cloth(document: dict[str, Any], planned: ClothPlan, work: int) -> Slices[WayOut | None]:
     """The least wider cloth, up to 4 in (10 cm) more, on which one more panel fits and a length is saved."""
     units = document["units"]
     most = 4 * NM_PER_INCH if units == "in" else 10 * NM_PER_CM
@@ -179,7 +186,7 @@ def wider_cloth(document: dict[str, Any], planned: ClothPlan, work: int) -> WayO
         step = HABITS[units].grid
         width = write_length(-(-(wide + extra) // step) * step, units)
         change = Change(f"{planned.cloth.at}/width", width)
-        way = _if_it_saves(document, (change,), planned, work)
+        way = yield from _if_it_saves(document, (change,), planned, work)
         if way is not None:
             return way
     return None

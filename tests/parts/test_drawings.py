@@ -140,7 +140,7 @@ def test_cuts_are_numbered_in_order_and_no_marker_hides_another(gallery: Gallery
 
 def test_what_is_left_over_is_named_with_its_size(gallery: Gallery) -> None:
     page = gallery("plan&plan=narrow")
-    expect(page.locator(".plan-offcut text")).to_have_text("left over 17 in × 108 in")
+    expect(page.locator(".plan-offcut text")).to_have_text("left: 17 × 108 in")
 
 
 def test_the_drawn_cushion_has_its_true_proportion(gallery: Gallery) -> None:

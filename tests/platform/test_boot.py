@@ -5,8 +5,11 @@ import threading
 from typing import Any
 
 from handset import Phone, Site
+from large_job import large_job
 from playwright.sync_api import Error, Page, expect
 from questions import core_state, reading, wait_until
+
+from plumpline import plan
 
 LATER_THAN_PATIENCE_MS = 91_000
 
@@ -39,19 +42,61 @@ def test_a_newer_plan_takes_the_place_of_one_that_still_waits(handset: Phone, si
     assert last["ok"]["texts"]["in"] == "3 in"
 
 
-def test_a_short_question_does_not_wait_behind_a_plan(handset: Phone, site: Site) -> None:
-    site.held["plumpline.zip"] = threading.Event()
-    page = handset.open()
-    page.evaluate(
-        """async () => {
+def test_a_short_question_is_answered_while_a_plan_is_looked_for(phone: Page) -> None:
+    order = phone.evaluate(
+        """async (job) => {
           const { ask } = await import('./boot/core.js');
-          window.order = [];
-          const read = (text, options) => ask({ do: 'read', text, unit: 'in' }, options).then(() => order.push(text));
-          window.replies = Promise.all([read('1', { replaces: 'plan' }), read('2'), read('3')]);
-        }"""
+          const order = [];
+          let begun;
+          const first = new Promise((resolve) => { begun = resolve; });
+          const hear = (told) => { order.push(...Object.keys(told)); begun(); };
+          const plan = ask({ do: 'plan', job, effort: 'full' }, { hear });
+          await first;
+          await ask({ do: 'read', text: '1', unit: 'in' });
+          order.push('read');
+          await plan;
+          return [...order, 'plan'];
+        }""",
+        large_job(),
     )
-    site.held["plumpline.zip"].set()
-    assert page.evaluate("async () => (await window.replies, window.order)") == ["2", "3", "1"]
+    assert order[0] == "soFar"
+    assert order[-1] == "plan"
+    assert "read" in order
+    assert "progress" in order[order.index("read") :]
+
+
+def test_a_plan_gives_way_at_once_to_a_newer_one(phone: Page) -> None:
+    small = large_job()
+    del small["cushions"][1:]
+    first, last = phone.evaluate(
+        """async ([large, small]) => {
+          const { ask } = await import('./boot/core.js');
+          const older = new Promise((resolve) => {
+            let begun = false;
+            const newer = () => ask({ do: 'plan', job: small, effort: 'quick' }, { replaces: 'plan' });
+            const hear = () => { if (!begun) { begun = true; resolve([answer, newer()]); } };
+            const answer = ask({ do: 'plan', job: large, effort: 'full' }, { replaces: 'plan', hear });
+          });
+          return Promise.all(await older);
+        }""",
+        [large_job(), small],
+    )
+    assert first == {"superseded": True}
+    assert len(last["ok"]["cloths"][0]["layout"]) == 24
+
+
+def test_a_stopped_plan_is_the_answer_as_it_stands(phone: Page) -> None:
+    stopped, whole = phone.evaluate(
+        """async (job) => {
+          const { ask, stopAsking } = await import('./boot/core.js');
+          const request = { do: 'plan', job, effort: 'full' };
+          const stopped = await ask(request, { replaces: 'plan', hear: () => stopAsking('plan') });
+          return [stopped, await ask(request, { replaces: 'plan' })];
+        }""",
+        large_job(),
+    )
+    assert stopped["unfinished"]
+    assert whole == {"ok": plan(large_job())}
 
 
 def test_a_damaged_core_gives_a_plain_message(handset: Phone, site: Site) -> None:

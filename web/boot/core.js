@@ -1,4 +1,4 @@
-// The page's side of the Python worker: starts it, watches over its start, and queues questions for it.
+// The page's side of the Python worker: starts it, watches over its start, and brings it questions.
 import { signal } from '../vendor/signals.mjs';
 import { brokenStarts, forgetFailures, noteFailure, noteStart } from './starts.js';
 
@@ -12,22 +12,27 @@ const PATIENCE = 90_000; // ms without any sign of life; a slow phone on a slow 
 
 let worker = null;
 let timer = 0;
-let asked = null; // the question the worker is at
-let queue = [];
 let number = 0;
+const asked = new Map(); // the questions without a reply, by number
 
-/** Ask the core; resolves with its reply, or with {superseded: true} if a newer question with the same
- *  `replaces` arrived before this one was sent. Rejects if Python failed. */
-export function ask(request, { replaces = '' } = {}) {
+/** Ask the core; resolves with its reply, or with {superseded: true} once a newer question has the same `replaces`.
+ *  While a plan is looked for, `hear` is told {progress} and {soFar}, the reply as it stands. Rejects if Python failed. */
+export function ask(request, { replaces = '', hear = () => {} } = {}) {
   if (coreState.value.phase === 'failed') return Promise.reject(failure());
   return new Promise((resolve, reject) => {
-    for (const older of queue.filter((entry) => replaces && entry.replaces === replaces)) {
-      older.resolve({ superseded: true });
+    for (const [id, older] of asked) {
+      if (replaces && older.replaces === replaces) settle(id, { superseded: true });
     }
-    queue = queue.filter((entry) => !replaces || entry.replaces !== replaces);
-    queue.push({ id: ++number, request, replaces, resolve, reject });
-    sendNext();
+    asked.set(++number, { request, replaces, hear, resolve, reject });
+    if (coreState.value.phase === 'ready') send(number);
   });
+}
+
+/** Content oneself with the reply as it stands: it ends the question with that `replaces`. */
+export function stopAsking(replaces) {
+  for (const [id, entry] of asked) {
+    if (entry.replaces === replaces) worker.postMessage({ stop: id });
+  }
 }
 
 /** Start Python, unless its start broke off twice in a row: then say so at once and wait for retryCore(). */
@@ -53,34 +58,30 @@ async function begin(broken) {
   });
 }
 
-function hear({ state, id, reply, error, broken }) {
+function hear({ state, id, broken, ...told }) {
   if (broken) fail('broken', broken);
-  else if (id) settle(id, reply, error);
+  else if (id) hearOf(id, told);
   else if (state === 'ready') {
     clearTimeout(timer);
     forgetFailures();
     coreState.value = { ...STARTING, phase: 'ready' };
-    sendNext();
+    for (const waiting of asked.keys()) send(waiting);
   } else if (state === 'whole') coreState.value = { ...coreState.value, whole: true };
   else watchOver();
 }
 
-function settle(id, reply, error) {
-  if (asked?.id !== id) return;
-  const { resolve, reject } = asked;
-  asked = null;
-  if (error) reject(new Error(error));
-  else resolve(reply);
-  sendNext();
+function hearOf(id, { reply, error, ...onTheWay }) {
+  if (error) settle(id, Promise.reject(new Error(error)));
+  else if (reply) settle(id, reply);
+  else asked.get(id)?.hear(onTheWay);
 }
 
-/** Short questions (a reading, a price) go before a plan, which names what it replaces and can wait. */
-function sendNext() {
-  if (asked || !queue.length || coreState.value.phase !== 'ready') return;
-  asked = queue.find((entry) => !entry.replaces) ?? queue[0];
-  queue.splice(queue.indexOf(asked), 1);
-  worker.postMessage({ id: asked.id, request: asked.request });
+function settle(id, reply) {
+  asked.get(id)?.resolve(reply);
+  asked.delete(id);
 }
+
+const send = (id) => worker.postMessage({ id, request: asked.get(id).request });
 
 function watchOver() {
   clearTimeout(timer);
@@ -99,8 +100,6 @@ function fail(code, detail) {
   stop();
   if (code !== 'twice') noteFailure();
   coreState.value = { phase: 'failed', whole: false, code, detail };
-  const waiting = asked ? [asked, ...queue] : queue;
-  asked = null;
-  queue = [];
-  for (const { reject } of waiting) reject(failure());
+  for (const { reject } of asked.values()) reject(failure());
+  asked.clear();
 }

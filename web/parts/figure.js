@@ -7,7 +7,7 @@ import { html } from './html.js';
 import { partWords } from './words.js';
 
 const MEASURE = /^(≈ ?)?([\d.,]*)(?:(^| )(\d+\/\d+))?( .*)?$/;
-const FRACTION = /(\d+\/\d+)/;
+const FRACTION = /((?:\d+ )?\d+\/\d+)/;
 
 /** A text cut into {about, whole, fraction, unit}, each possibly ''; null when it is not a measure. */
 export function measureParts(text) {
@@ -39,6 +39,11 @@ export function Figure({ text, size = 'm', spoken, placeholder, muted }) {
 }
 
 export function Fractions({ text }) {
-  return String(text).split(FRACTION).map((piece, place) =>
-    place % 2 ? html`<span class="fraction">${piece}</span>` : piece || null);
+  return String(text).split(FRACTION).map((piece, place) => (place % 2 ? html`<${Mixed} text=${piece} />` : piece || null));
+}
+
+/** A fraction with the whole number before it, on one line. */
+function Mixed({ text }) {
+  const [fraction, whole] = text.split(' ').reverse();
+  return html`<span class="mixed">${whole && `${whole} `}<span class="fraction">${fraction}</span></span>`;
 }

@@ -1,6 +1,6 @@
 // Fingers, wheel and keys that move a view: one finger pans, two pinch, Ctrl and the wheel zoom, keys do the same.
 import { useRef } from './html.js';
-import { panned, zoomed } from './plan-view.js';
+import { isFitted, panned, zoomed } from './plan-view.js';
 
 const MIDDLE = { across: 0.5, down: 0.5 };
 const KEY_PAN = 0.15;
@@ -16,7 +16,8 @@ function spread(points, box) {
   };
 }
 
-/** Handlers for the drawing; `change(view => view)` is told every step, `fitted` is the view that shows all. */
+/** Handlers for the drawing; `change(view => view)` is told every step, `fitted` is the view that shows all.
+ *  It gives back the view as it was and as it is. */
 export function usePlanGestures(fitted, change) {
   const fingers = useRef(new Map());
   const move = (event, act) => {
@@ -24,10 +25,12 @@ export function usePlanGestures(fitted, change) {
     const before = spread([...fingers.current.values()], box);
     act();
     const after = spread([...fingers.current.values()], box);
-    change((view) => {
+    const [was, is] = change((view) => {
       const slid = panned(view, fitted, before.across - after.across, before.down - after.down);
       return before.apart ? zoomed(slid, fitted, after.apart / before.apart, after) : slid;
     });
+    // At the end of the cloth the page goes on where the drawing cannot.
+    if (!before.apart && was.y === is.y && !isFitted(is, fitted)) scrollBy(0, (before.down - after.down) * box.height);
   };
   const lift = (event) => fingers.current.delete(event.pointerId);
   return {

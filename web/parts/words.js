@@ -58,7 +58,7 @@ export const partWords = signal({
   layPlanKeys: 'Arrow keys move the plan, plus and minus zoom, zero shows all of it',
   cutEnd: 'cut end',
   selvedge: 'selvedge',
-  left: 'left over',
+  left: 'left: {size}',
   across: '{length} across',
   along: '{length} along',
   zoomIn: 'Closer',

@@ -82,6 +82,8 @@ export const controls = {
   cut: {
     why: ['button', 'How so?'],
     showPlan: ['button', 'Show the lay plan'],
+    stop: ['button', 'Stop'],
+    goOn: ['button', 'Go on looking'],
     settle: ['button', 'Settle: {field}'],
     straight: ['radio', 'Straight cuts'],
     interlocked: ['radio', 'Shortest plan'],

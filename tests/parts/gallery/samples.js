@@ -44,7 +44,7 @@ const two = grid(2, 6, 18);
 export const narrowCloth = {
   cloth: 'k1', name: 'plain linen', cloth_width: L(54, '54 in'), usable_width: L(53, '53 in'), selvedge: L(0.5, '1/2 in'), squaring: L(2, '2 in'),
   laid: L(108, '108 in'), layout: two.layout,
-  offcuts: [{ x: 36 * 25400000, y: 0, width: L(17, '17 in'), length: L(108, '108 in') }],
+  offcuts: [{ x: 36 * 25400000, y: 0, width: L(17, '17 in'), length: L(108, '108 in'), size: '17 × 108 in' }],
   motif_points: [],
 };
 

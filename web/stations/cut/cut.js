@@ -9,6 +9,7 @@ import { fullName } from '../catalogue.js';
 import { troubles } from '../problems.js';
 import { visit } from '../visit.js';
 import { Ask } from './ask.js';
+import { Looking } from './looking.js';
 import { Notices } from './notices.js';
 import { OnePlan } from './one-plan.js';
 import { State } from './state.js';
@@ -51,6 +52,7 @@ function Bar({ plan }) {
   const [first] = troubles.value;
   const show = () => plan.current?.querySelector('.one-plan')?.scrollIntoView({ block: 'start' });
   return html`<footer class="action-bar">
+    <${Looking} />
     ${isCurrent.value && answer.value && !first && html`<${Why} />`}
     ${first
       ? html`<button type="button" class="button-primary" onClick=${() => visit(first.path)}>

@@ -14,6 +14,12 @@ function takeWayOut({ change }) {
 
 const gravestFirst = (one, other) => GRAVITY[one.level] - GRAVITY[other.level];
 
-export const Notices = () => [...notices.value].sort(gravestFirst).map((notice) => html`
+// What is true of several covers in the same words is said once.
+function saidOnce(list) {
+  const said = new Set();
+  return list.filter(({ text }) => !said.has(text) && said.add(text));
+}
+
+export const Notices = () => saidOnce([...notices.value].sort(gravestFirst)).map((notice) => html`
   <${Notice} key=${notice.code + notice.at} level=${notice.level} text=${notice.text} wayOut=${notice.way_out}
     onWayOut=${notice.way_out?.change && takeWayOut} />`);

@@ -1,6 +1,7 @@
 // One cloth's lay plan, drawn; its cuts in order, its panels and what is left over. Straight cuts come first where they
 // buy no more, and a plan that saves a step is offered beside them.
-import { html, useState } from '../../parts/html.js';
+import { useAfterwards } from '../../parts/afterwards.js';
+import { html, useMemo, useState } from '../../parts/html.js';
 import { Choice } from '../../parts/choice.js';
 import { Fractions } from '../../parts/figure.js';
 import { PlanDrawing } from '../../parts/plan-drawing.js';
@@ -47,18 +48,32 @@ const Offcuts = ({ offcuts }) => html`<${Fields} title=${say('cut.offcuts')}>
   ${offcuts.length === 0 && html`<p class="note">${say('cut.noOffcuts')}</p>`}
   ${bySize(offcuts).map(([size, count]) => html`<${Row} key=${size} label=${say('cut.offcut', { count })} value=${size} />`)}<//>`;
 
-export function OnePlan({ cloth, pieces }) {
-  const [shown, setShown] = useState(null);
-  const which = shown ?? (buysNoMore(cloth) ? STRAIGHT : INTERLOCKED);
-  const isStraight = which === STRAIGHT && cloth.straight;
-  const drawn = isStraight ? { ...cloth, ...cloth.straight } : cloth;
+/** Which of its plans is shown: the one that was chosen, else the straight one where it buys no more. */
+const whichOf = (cloth, chosen) =>
+  ((chosen ?? (buysNoMore(cloth) ? STRAIGHT : INTERLOCKED)) === STRAIGHT ? cloth.straight : undefined);
+
+function Drawn({ cloth, chosen, onChoose }) {
+  const straight = whichOf(cloth, chosen);
+  const drawn = useMemo(() => (straight ? { ...cloth, ...straight } : cloth), [cloth, straight]);
   const differs = cloth.straight && cloth.straight.laid.nm !== cloth.laid.nm;
-  return html`<section class="one-plan stack">
-    <h2 class="section-title">${say('cut.plan')} · ${calledIn('/cloths', cloth.cloth)}</h2>
-    ${differs && html`<${PlanChoice} cloth=${cloth} shown=${which} onShow=${setShown} />`}
-    <${PlanDrawing} cloth=${drawn} plan=${isStraight ? cloth.straight : undefined} />
-    ${isStraight && html`<${Cuts} straight=${cloth.straight} />`}
+  return html`${differs && html`<${PlanChoice} cloth=${cloth} shown=${straight ? STRAIGHT : INTERLOCKED} onShow=${onChoose} />`}
+    <${PlanDrawing} cloth=${drawn} plan=${straight} />`;
+}
+
+function Listed({ cloth, chosen, pieces }) {
+  const straight = whichOf(cloth, chosen);
+  return html`${straight && html`<${Cuts} straight=${straight} />`}
     <${Panels} pieces=${pieces.filter((piece) => piece.cloth === cloth.cloth)} />
-    <${Offcuts} offcuts=${drawn.offcuts} />
+    <${Offcuts} offcuts=${(straight ?? cloth).offcuts} />`;
+}
+
+export function OnePlan({ cloth: newest, pieces }) {
+  const [chosen, setChosen] = useState(null);
+  const cloth = useAfterwards(newest);
+  const listed = useAfterwards(cloth);
+  return html`<section class="one-plan stack">
+    <h2 class="section-title">${say('cut.plan')} · ${calledIn('/cloths', newest.cloth)}</h2>
+    ${cloth && html`<${Drawn} cloth=${cloth} chosen=${chosen} onChoose=${setChosen} />`}
+    ${listed && html`<${Listed} cloth=${listed} chosen=${chosen} pieces=${pieces} />`}
   </section>`;
 }

@@ -2,13 +2,12 @@
 import { html } from '../../parts/html.js';
 import { Notice } from '../../parts/notice.js';
 import { coreState, retryCore } from '../../boot/core.js';
-import { answer, isCurrent, isFull, planError, planning } from '../../store/answers.js';
+import { answer, isCurrent, planError } from '../../store/answers.js';
 import { say } from '../../words/words.js';
 import { troubles } from '../problems.js';
 
 function words() {
-  if (isFull.value || troubles.value.length > 0) return null;
-  if (isCurrent.value) return planning.value ? say('cut.quick') : null;
+  if (isCurrent.value || troubles.value.length > 0) return null;
   const waiting = coreState.value.phase === 'starting' ? say('cut.waiting') : say('cut.working');
   return answer.value ? `${say('cut.old')} ${waiting}` : waiting;
 }
@@ -21,6 +20,6 @@ export function State() {
     return html`<${Notice} level="warn" text=${say(`core.${code}`)} /><${TryAgain} />
       ${answer.value && !isCurrent.value && html`<p class="note">${say('cut.old')}</p>`}`;
   }
-  if (planError.value) return html`<${Notice} level="stop" text=${say('cut.failed', { reason: planError.value })} />`;
+  if (planError.value) return html`<${Notice} level="stop" text=${say('cut.failed', { reason: planError.value.message })} />`;
   return html`<p class="note cut-state" role="status">${words()}</p>`;
 }

@@ -1,0 +1,107 @@
+// What lies on the drawn cloth: the panels with their names and tops, what is left over, and the points of the repeat.
+//
+// Places come in nm, x from the left usable edge and y from the cut end; a user unit of the drawing is a millimetre,
+// y downwards. `px` is how many units a screen pixel is: words are as large as there is room for, or left out.
+import { html } from './html.js';
+import { SvgFractions } from './cushion-drawing.js';
+import { say } from './words.js';
+
+const NM_PER_UNIT = 1e6;
+const ARROWS = { away: 0, right: 90, toward: 180, left: 270 };
+const SIGN_PX = 6.6;
+const LEAST_PX_WITH_WORDS = 16;
+const LEAST_PX_BETWEEN_POINTS = 12;
+
+export const units = (nm) => nm / NM_PER_UNIT;
+
+function nameLines(label) {
+  const match = /^(\S+) (.+)$/.exec(label);
+  return match ? [match[1], match[2]] : [label, ''];
+}
+
+function Arrow({ x, y, size, up }) {
+  return html`<path class="plan-arrow" d="M0 ${size * 0.5}V${-size * 0.5}M${-size * 0.32} ${-size * 0.16}L0 ${-size * 0.5}L${size * 0.32} ${-size * 0.16}"
+    transform="translate(${x} ${y}) rotate(${ARROWS[up]})" />`;
+}
+
+const panelBox = ({ x, y, width, length }) =>
+  ({ x: units(x), y: -units(y + length), width: units(width), height: units(length) });
+
+const isBack = ({ part, label }) => String(part ?? label ?? '').includes('back');
+
+export function PanelFace({ entry }) {
+  const name = `plan-panel${isBack(entry) ? ' plan-panel-back' : ''}`;
+  return entry.outline
+    ? html`<path class=${name} d="M${entry.outline.map(([x, y]) => `${units(entry.x + x)} ${-units(entry.y + y)}`).join('L')}Z" />`
+    : html`<rect class=${name} ...${panelBox(entry)} />`;
+}
+
+/** The words on a panel that points of the repeat lie on: along its lower edge, the arrow in its upper corner. */
+function MarkedPanelWords({ entry, box, px }) {
+  const across = box.width / px;
+  const along = box.height / px;
+  const words = across >= 62 ? entry.label : nameLines(entry.label ?? '')[0];
+  const size = Math.min(13, along * 0.3, across * 0.5);
+  const roomy = across >= 34 && along >= 40;
+  return html`<text class="plan-name plan-halo${isBack(entry) ? ' plan-halo-back' : ''}" x=${box.x + box.width / 2} y=${box.y + box.height - 5 * px}
+      font-size=${size * px} stroke-width=${5 * px} text-anchor="middle">${words}</text>
+    ${roomy && entry.up && html`<${Arrow} x=${box.x + 10 * px} y=${box.y + 11 * px} size=${10 * px} up=${entry.up} />`}`;
+}
+
+function PlainPanelWords({ entry, box, px }) {
+  const across = box.width / px;
+  const along = box.height / px;
+  const [first, rest] = nameLines(entry.label ?? '');
+  const middle = box.x + box.width / 2;
+  const centre = box.y + box.height / 2;
+  const roomy = across >= 44 && along >= 62;
+  const line = along >= 40 && rest && across >= 34;
+  const large = roomy ? 20 : Math.min(17, along * 0.45, across * 0.5);
+  const small = Math.min(12.5, across / 3.4);
+  const shift = roomy ? 0 : line ? -large * 0.42 : 0;
+  return html`${roomy && entry.up && html`<${Arrow} x=${middle} y=${centre - 21 * px} size=${11 * px} up=${entry.up} />`}
+    <text class="plan-name" x=${middle} y=${centre + (shift + large * 0.36 + (roomy ? 1 : 0)) * px} font-size=${large * px} text-anchor="middle">${first}</text>
+    ${(roomy || line) && rest && html`<text class="plan-part" x=${middle} y=${centre + (roomy ? 26 : shift + large * 0.36 + 14) * px}
+      font-size=${small * px} text-anchor="middle">${rest}</text>`}
+    ${!roomy && entry.up && along >= 24 && across >= 40 && html`<${Arrow} x=${box.x + 9 * px} y=${centre} size=${9 * px} up=${entry.up} />`}`;
+}
+
+/** The words on a panel, as large as there is room for. */
+export function PanelWords({ entry, px, marked }) {
+  const box = panelBox(entry);
+  if (Math.min(box.width, box.height) / px < LEAST_PX_WITH_WORDS) return null;
+  return html`<${marked ? MarkedPanelWords : PlainPanelWords} entry=${entry} box=${box} px=${px} />`;
+}
+
+const offcutBox = ({ x, y, width, length }) =>
+  ({ x: units(x), y: -units(y + length.nm), width: units(width.nm), height: units(length.nm) });
+
+/** The fullest words that there is room for along a box, and whether they stand upright; null where there are none. */
+function fittingWords(choices, box, px) {
+  const [across, along] = [box.width / px, box.height / px];
+  for (const words of choices) {
+    const needed = words.length * SIGN_PX + 8;
+    if (across >= needed && along > 18) return { words, upright: false };
+    if (along >= needed && across > 18) return { words, upright: true };
+  }
+  return null;
+}
+
+export function Offcut({ offcut, px }) {
+  const box = offcutBox(offcut);
+  const fitting = fittingWords([say('left', { size: offcut.size }), offcut.size], box, px);
+  const x = box.x + box.width / 2;
+  const y = box.y + box.height / 2;
+  return html`<g class="plan-offcut"><rect ...${box} />
+    ${fitting && html`<text x=${x} y=${y} font-size=${12 * px} text-anchor="middle" dominant-baseline="central"
+      transform=${fitting.upright ? `rotate(-90 ${x} ${y})` : undefined}><${SvgFractions} text=${fitting.words} /></text>`}</g>`;
+}
+
+/** A cross on every point of the repeat, as one path; none where they would stand closer than can be told apart.
+ *  `room` is how many square units there are for each. */
+export function MotifPoints({ points, room, px }) {
+  if (room / px ** 2 < LEAST_PX_BETWEEN_POINTS ** 2) return null;
+  const arm = 4 * px;
+  const cross = ([x, y]) => `M${units(x) - arm} ${-units(y)}h${2 * arm}M${units(x)} ${-units(y) - arm}v${2 * arm}`;
+  return html`<path class="plan-motif" d=${points.map(cross).join('')} />`;
+}
