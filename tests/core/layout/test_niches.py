@@ -23,7 +23,7 @@ def desk_of(random, count, sizes):
         panels.append(Panel(f"p{i}", w, h, random.randrange(1, 4), turns))
     strip = Strip(60, tuple(panels))
     choices = choices_of(strip)
-    setting = choices.setting(choices.worth_trying()[0])
+    setting = choices.setting(next(choices.worth_trying()))
     return Desk(strip, setting, kinds_of(strip, setting), strip.width)
 
 
