@@ -15,7 +15,7 @@ level outgrows the width of the beam the states with the least area to spare go,
 The search asks whether a length can be kept, so a run that fails without having dropped a state proves that no
 layout on these places is that short. For places in the columns of a repeat these are all layouts; for free panels
 they are if the columns hold all *normal positions* (Herz 1972; Christofides and Whitlock 1977), see
-``normal_positions``.
+``normal_positions``; beside a slant a panel can come to rest anywhere, so there they are not (``Desk.finite``).
 """
 
 from __future__ import annotations
@@ -87,7 +87,7 @@ def normal_positions(desk: Desk) -> list[int] | None:
     A panel rests against the edge, a flaw, or a panel; so against 0, a flaw, or the right end of a panel in one of
     its columns, plus the widths of free panels in between, each used at most as often as there are copies.
     """
-    starts = [0] + [f.x + f.w for f in desk.strip.flaws if 0 < f.x + f.w < desk.width]
+    starts = [0] + [x for f in desk.strip.flaws for x in f.rests_across if 0 < x < desk.width]
     for kind in desk.kinds:
         starts += [x + v.w for v in kind.variants if v.columns is not None for x, _ in v.columns]
     reached = dict.fromkeys(starts)

@@ -34,8 +34,9 @@ that has weight (0 for one that does not hang on the anchor). Tail: the least ((
 has weight (1 for one that does not hang on the anchor).
 
 ``possible-lengths``: ``{"length", "least": {"at_least", "name", "data"}}``. Push every panel down as far as it goes
-and the last lies on a row of its motif, or on others piled up from the cut end, a flaw or a motif row. No such pile
-ends from the ``least`` length proven otherwise up to ``length`` (exclusive), so no plan does.
+and the last lies on a row of its motif, or on others piled up from the cut end, a side of a flaw or a motif row (if
+no flaw has a slant). No such pile ends from the ``least`` length proven otherwise up to ``length`` (exclusive), so no
+plan does.
 
 ``each-way``: ``{"cases": [{"turns", "left", "at_least", "name", "data"}, …]}``. A bound for each way in which the turn
 groups can be turned and, where all panels are alike, for each panel that can lie leftmost; every plan is one of them.
@@ -393,9 +394,10 @@ class CaseBounds:
     def _pile_ends(self, most: int) -> list[int] | None:
         """Where piles of panels can end below ``most``; None where rows are not known or there are too many."""
         ways = self.ways.ways
-        if any(w.step > 1 and not self.ways.measured(w.anchor) for w in ways):
+        flaws = self.ways.strip.flaws
+        if any(w.step > 1 and not self.ways.measured(w.anchor) for w in ways) or any(f.slants for f in flaws):
             return None
-        ends = dict.fromkeys([0] + [f.y + f.h for f in self.ways.strip.flaws if f.y + f.h > 0])
+        ends = dict.fromkeys([0] + [y for f in flaws for y in f.rests_along if y > 0])
         for w in ways:
             if w.step > 1 and most // w.step <= MOST_ENDS:
                 ends.update(dict.fromkeys(e for r in w.residues for e in range(r + w.h, most, w.step)))

@@ -160,7 +160,8 @@ def _places(strip: Strip, group: str) -> tuple[Place, ...]:
     ways = [[p.extents(t) for t in possible_turns(strip, p)] for p in members]
     sizes = list(dict.fromkeys(size for of_panel in ways for size in of_panel))
     across, along = strip.repeat.across, strip.repeat.along
-    rests = [0, *(r + strip.gap for r in _rests(strip, others, along=True)), *(f.y + f.h for f in strip.flaws)]
+    rests = [0, *(r + strip.gap for r in _rests(strip, others, along=True))]
+    rests += [y for f in strip.flaws for y in f.rests_along]
     centres = _centres_across(strip, ways, others) if across else [0]
     found: dict[Place, None] = {}
     for rest, cx, (w, h) in product(rests, centres, sizes):
@@ -186,7 +187,7 @@ def _centres_across(strip: Strip, ways: list[list[tuple[int, int]]], others: lis
         lefts = [0]
         if others or strip.flaws:
             lefts += [width - w, *(r + gap for r in _rests(strip, others, along=False))]
-            lefts += [m.ox - w // 2 for m in strip.motifs] + [f.x + f.w for f in strip.flaws]
+            lefts += [m.ox - w // 2 for m in strip.motifs] + [x for f in strip.flaws for x in f.rests_across]
         centres.update(dict.fromkeys((left + w // 2) % across for left in lefts))
     if others or len(widths) > 1:
         centres[(width // 2) % across] = None

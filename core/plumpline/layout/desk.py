@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property
 
+from plumpline.layout.outlines import between
 from plumpline.layout.places import Kind, Setting, Variant
 from plumpline.layout.strip import Flaw, Strip
 
@@ -48,6 +49,12 @@ class Desk:
         ways = (v for kind in self.kinds for v in kind.variants)
         return not self.strip.flaws and all(v.columns is None and v.step == 1 for v in ways)
 
+    @cached_property
+    def finite(self) -> bool:
+        """Whether panels pushed towards the left come to rest at finitely many places known beforehand."""
+        bound = all(v.columns is not None for kind in self.kinds for v in kind.variants)
+        return bound or not any(f.slants for f in self.strip.flaws)
+
     def length(self, spots: Sequence[Spot]) -> int:
         """The length of cloth the spots take, without the gap behind the last panel."""
         return max(y + self.kinds[k].variants[v].h for k, v, _, y in spots) - self.strip.gap
@@ -74,10 +81,16 @@ def _clear_of(flaws: tuple[Flaw, ...], gap: int, variant: Variant, x: int, y: in
         moved = False
         for f in flaws:
             if f.x < right and x < f.x + f.w and f.y < y + length and y < f.y + f.h:
-                y = f.y + f.h
-                y += (variant.residue - y) % variant.step
-                moved = True
+                top = _top_of(f, x, right, y, length) if f.outline else f.y + f.h
+                moved = moved or top > y
+                y = top + (variant.residue - top) % variant.step
     return y
+
+
+def _top_of(flaw: Flaw, left: int, right: int, y: int, length: int) -> int:
+    """The top of what a panel from ``left`` to ``right`` touches of a flaw with an outline; ``y`` if it is clear."""
+    rows = [rows for part in flaw.parts if (rows := between(part, left, right)) is not None]
+    return max((high for low, high in rows if low < y + length and y < high), default=y)
 
 
 def at_residue(variant: Variant, residue: int) -> Variant:

@@ -4,11 +4,11 @@
 Two ways of writing an instance are read. A *trade* instance has ``id``, ``usable_width``, ``panels``
 ({``id``, ``w``, ``h``, ``qty``, ``rotation`` none/half/quarter, ``motif``, ``motif_dx``, ``motif_dy``}), ``repeat``
 ({``h``, ``v``, ``drop``, ``ox``, ``oy``}: points at (ox + i·h, oy + j·v + drop where i is odd)) and ``gap``; further
-``flaws`` ({``x``, ``y``, ``w``, ``h``}), ``start`` (measured, choose, unknown), ``motifs`` ({``id``, ``ox``,
-``oy``}) with ``motif_id`` of a panel, ``group``, ``turn_group``, ``shape`` ("rect", "circle" or a list of corners
-[x, y] that span w × h), ``strips`` ({``width``, ``length``, ``join``, ``bias``}: piping) and ``straight``. A
-*strip-packing family* instance has ``name``, ``width`` and ``items`` of [w, h, copies], nothing turned. All measures
-are whole numbers of one unit.
+``flaws`` ({``x``, ``y``, ``w``, ``h``}, or {``points``} with the corners [x, y] of an outline), ``start`` (measured,
+choose, unknown), ``motifs`` ({``id``, ``ox``, ``oy``}) with ``motif_id`` of a panel, ``group``, ``turn_group``,
+``shape`` ("rect", "circle" or a list of corners [x, y] that span w × h), ``strips`` ({``width``, ``length``, ``join``,
+``bias``}: piping) and ``straight``. A *strip-packing family* instance has ``name``, ``width`` and ``items`` of
+[w, h, copies], nothing turned. All measures are whole numbers of one unit.
 
 With ``fit``, a given length, the question is what fits into it. ``sets`` may then say what is of use only as a whole:
 how many equal sets the quantities make (left out: as many as they can), or a list of sets, {panel: copies} each.
@@ -130,12 +130,16 @@ def strip_of(instance: Mapping[str, Any]) -> Strip:
         repeat,
         motifs,
         "measured" if instance.get("start", "measured") == "measured" else "choose",
-        tuple(Flaw(f["x"], f["y"], f["w"], f["h"]) for f in instance.get("flaws", ())),
+        tuple(_flaw(f) for f in instance.get("flaws", ())),
         instance.get("gap", 0),
         tuple(
             Piping(p["width"], p["length"], p.get("join", 0), p.get("bias", False)) for p in instance.get("strips", ())
         ),
     )
+
+
+def _flaw(flaw: Mapping[str, Any]) -> Flaw:
+    return Flaw.outlined(flaw["points"]) if "points" in flaw else Flaw(flaw["x"], flaw["y"], flaw["w"], flaw["h"])
 
 
 def _panel(name: str, panel: Mapping[str, Any]) -> Panel:

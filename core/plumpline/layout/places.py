@@ -15,6 +15,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from plumpline.layout.outlines import extents_of
 from plumpline.layout.strip import TURNS, CannotLay, Panel, Strip
 
 Column = tuple[int, int]
@@ -63,6 +64,8 @@ def check(strip: Strip) -> None:
         raise ValueError("a strip needs a width above 0 and at least one panel")
     if strip.start == "choose" and strip.flaws:
         raise ValueError("flaws can only be told where the start is measured")
+    if any(f.outline and extents_of(f.outline) != (0, 0, f.w, f.h) for f in strip.flaws):
+        raise ValueError("the outline of a flaw must span its width and length from (0, 0)")
     for panel in strip.panels:
         _check_panel(strip, panel, motifs)
     for panel in strip.panels:

@@ -8,11 +8,12 @@ O(n·(s·c + q)) for n panels, a skyline of s steps, c columns and q holes, none
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
 from plumpline.layout.budget import Budget
 from plumpline.layout.desk import Desk, Item, Layout, Spot, at_residue, rise
 from plumpline.layout.places import Column, Variant
+from plumpline.layout.strip import Flaw
 
 Hole = tuple[int, int, int, int]  # left, bottom, right, top
 
@@ -67,7 +68,7 @@ def _onto_skyline(
         way = variants[index]
         w, h = way.w, way.h
         if way.columns is None:
-            for x in _candidates(desk, xs, w):
+            for x in _candidates(desk, xs, ys, way):
                 y = _top_over(xs, ys, x, w)
                 if best[0] >= 0 and (y + h, x) >= best[:2]:
                     continue
@@ -86,13 +87,27 @@ def _onto_skyline(
     return best[3], best[1], best[2]
 
 
-def _candidates(desk: Desk, xs: list[int], w: int) -> Sequence[int]:
-    """Left ends worth trying: every step of the skyline, and the right edge of every flaw."""
-    most = desk.width - w
+def _candidates(desk: Desk, xs: list[int], ys: list[int], way: Variant) -> Sequence[int]:
+    """Left ends worth trying: every step of the skyline, the sides of flaws, and where a corner meets a slant."""
+    most = desk.width - way.w
     if desk.strip.flaws:
-        ends = [f.x + f.w for f in desk.strip.flaws] + xs[:-1]
+        ends = [x for f in desk.strip.flaws for x in (*f.rests_across, *_beside_slants(desk, f, ys, way))] + xs[:-1]
         return sorted({min(max(x, 0), most) for x in ends})
     return [x for x in xs[:-1] if x <= most]
+
+
+def _beside_slants(desk: Desk, flaw: Flaw, ys: list[int], way: Variant) -> Iterator[int]:
+    """Left ends at which a panel on a step of the skyline has a corner on a slant or beside a corner of the flaw."""
+    if not flaw.slants:
+        return
+    w, h = way.w - desk.strip.gap, way.h - desk.strip.gap
+    yield from (x - w for x in flaw.rests_across)
+    for (ax, ay), (bx, by) in flaw.slants:
+        for y in (edge for step in dict.fromkeys(ys) for edge in (step, step + h)):
+            if min(ay, by) < y < max(ay, by):
+                across = (bx - ax) * (y - ay)
+                yield ax - (-across // (by - ay))
+                yield ax + across // (by - ay) - w
 
 
 def _columns_near(columns: tuple[Column, ...], xs: list[int]) -> Sequence[Column]:

@@ -181,6 +181,7 @@ class Planner:
         columns = ((desk, self._columns(desk)) for desk in desks)
         searches = [ActiveSearch(desk, found, self.budget) for desk, found in columns if found is not None]
         everything = self.search.choices.complete and self.search.choices.few and len(searches) == len(desks)
+        everything = everything and all(desk.finite for desk in desks)
         if not searches or self.search.over:
             return
         if all(suits(search.desk, search.places, self.search.to_beat) for search in searches):

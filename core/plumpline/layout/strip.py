@@ -11,10 +11,13 @@ flaws are to be left out.
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
+from functools import cached_property
+from itertools import pairwise
 from typing import Literal
 
-from plumpline.layout.outlines import Points
+from plumpline.layout.outlines import Parts, Point, Points, convex_parts, extents_of, outline_of
 
 Shape = Literal["rect", "circle"] | Points
 Start = Literal["measured", "choose"]
@@ -97,12 +100,45 @@ class Motif:
 
 @dataclass(frozen=True)
 class Flaw:
-    """A rectangle of the cloth that no panel may touch."""
+    """A place of the cloth that no panel may touch: a rectangle or, with an ``outline`` from (x, y) on, what is inside.
+
+    A corner cut out of a remnant, a notch in its edge and what lies beyond its crooked end are flaws as well.
+    """
 
     x: int
     y: int
     w: int
     h: int
+    outline: Points = ()
+
+    @classmethod
+    def outlined(cls, corners: Iterable[Sequence[int]]) -> Flaw:
+        """The flaw inside a straight-sided outline; ``ValueError`` where it is none."""
+        points = tuple((x, y) for x, y in corners)
+        left, bottom, right, top = extents_of(points)
+        return cls(left, bottom, right - left, top - bottom, outline_of(points))
+
+    @cached_property
+    def parts(self) -> Parts:
+        """The convex parts of its outline, where they lie on the cloth."""
+        return tuple(tuple((x + self.x, y + self.y) for x, y in part) for part in convex_parts(self.outline))
+
+    @cached_property
+    def slants(self) -> tuple[tuple[Point, Point], ...]:
+        """Its sides that run neither across nor along, where they lie on the cloth."""
+        corners = [(x + self.x, y + self.y) for x, y in self.outline]
+        sides = pairwise([*corners, *corners[:1]])
+        return tuple((a, b) for a, b in sides if a[0] != b[0] and a[1] != b[1])
+
+    @cached_property
+    def rests_across(self) -> tuple[int, ...]:
+        """Where something pushed to the left comes to rest against a side along it, or at a corner."""
+        return tuple(dict.fromkeys(x + self.x for x, _ in self.outline)) or (self.x + self.w,)
+
+    @cached_property
+    def rests_along(self) -> tuple[int, ...]:
+        """Where something pushed towards the cut end comes to rest against a side across it, or at a corner."""
+        return tuple(dict.fromkeys(y + self.y for _, y in self.outline)) or (self.y + self.h,)
 
 
 @dataclass(frozen=True)

@@ -2,7 +2,7 @@
 
 from itertools import product
 
-from layout_checker import extents, point
+from layout_checker import extents, point, touches
 
 
 def shortest(strip, most):
@@ -64,7 +64,7 @@ def _masks(strip, panel, length, turns, phase, places):
         if panel.turn_group is not None and turn != turns[panel.turn_group]:
             continue
         for x, y in product(range(wide - w + 1), range(high - h + 1)):
-            clear = all(x >= f.x + f.w or f.x >= x + w or y >= f.y + f.h or f.y >= y + h for f in strip.flaws)
+            clear = not any(touches(f, x, y, w, h) for f in strip.flaws)
             if clear and _allowed(strip, panel, turn, (x, y), phase, places):
                 g = strip.gap
                 ways.append((_cells(wide, high, x, y, w, h), _cells(wide, high, x - g, y - g, w + 2 * g, h + 2 * g)))

@@ -6,7 +6,7 @@ its cuts run from edge to edge and set every panel free.
 
 from itertools import combinations
 
-from shape_checker import apart, body
+from shape_checker import apart, body, outlines_overlap
 
 
 def check(strip, plan):
@@ -24,7 +24,7 @@ def check(strip, plan):
         assert q.y >= 0
         assert q.x + q.w <= strip.width
         for f in strip.flaws:
-            assert q.x >= f.x + f.w or f.x >= q.x + q.w or q.y >= f.y + f.h or f.y >= q.y + q.h, "on a flaw"
+            assert not touches(f, q.x, q.y, q.w, q.h), "on a flaw"
         if panel.motif is not None:
             px, py = point(panel, q.turn)
             spots = [(m.ox, m.oy + plan.phase) for m in strip.motifs if m.id == panel.motif]
@@ -61,6 +61,14 @@ def check_cuts(strip, plan):
     for q in plan.placements:
         assert (q.x, q.y, q.x + q.w, q.y + q.h) in pieces, f"{q} is not cut out"
     assert plan.full_width_cuts == sum(c.kind == "across" and c.length == strip.width for c in plan.cuts)
+
+
+def touches(flaw, x, y, w, h):
+    """Whether a rectangle lies on a flaw: on its rectangle or, if it has an outline, on what is inside that."""
+    if x >= flaw.x + flaw.w or flaw.x >= x + w or y >= flaw.y + flaw.h or flaw.y >= y + h:
+        return False
+    outline = [(a + flaw.x, b + flaw.y) for a, b in flaw.outline]
+    return not outline or outlines_overlap(outline, [(x, y), (x + w, y), (x + w, y + h), (x, y + h)])
 
 
 def extents(panel, turn):

@@ -159,14 +159,14 @@ def _lines(case, data):
 def _possible_lengths(case, data):
     strip, least, end = case.strip, data["least"], data["length"] + case.strip.gap
     assert accepts_proof(strip, least["at_least"], least["name"], least["data"], case.turns, case.left)
-    ends = {0} | {f.y + f.h for f in strip.flaws}
+    sides = [pair for f in strip.flaws for pair in zip(f.outline, f.outline[1:] + f.outline[:1], strict=True)]
+    assert all(0 in (a - c, b - d) for (a, b), (c, d) in sides), "a slant has no last row"
+    ends = {0} | {f.y + y for f in strip.flaws for _, y in f.outline or [(0, f.h)]}
     for way in (w for ways in case.ways.values() for w in ways if w[3] is not None):
-        assert way[4] == "motif"
-        assert strip.start == "measured"
+        assert (way[4], strip.start) == ("motif", "measured")
         ends |= set(range(way[3] + way[1], end, strip.repeat.along))
-    for p in strip.panels:
-        for _ in range(p.qty):
-            ends |= {e + w[1] for e in ends for w in case.ways[p.id] if w[3] is None and e + w[1] < end}
+    for p in (panel for panel in strip.panels for _ in range(panel.qty)):
+        ends |= {e + w[1] for e in ends for w in case.ways[p.id] if w[3] is None and e + w[1] < end}
     assert not any(least["at_least"] <= e - strip.gap < data["length"] for e in ends)
     return data["length"]
 
