@@ -10,7 +10,10 @@ since otherwise a panel would have fitted completely underneath all that is stil
 
 A state is the number of panels left of each kind and, for each place, the lowest row still open to it; states that
 are nowhere better than another are dropped, and so are those whose free area no longer holds what is left. When a
-level outgrows the width of the beam the states with the least area to spare go, and the search is no proof any more.
+level outgrows the width of the beam the states that wasted most for what they have laid go, and the search is no proof
+any more. What a waste is worth differs between guides, which lay large or small panels first; several are tried (a
+beam search with a ratio as its guide: Libralesso and Fontan, *European Journal of Operational Research* 291 (2021)
+883-893, from memory).
 
 The search asks whether a length can be kept, so a run that fails without having dropped a state proves that no
 layout on these places is that short. For places in the columns of a repeat these are all layouts; for free panels
@@ -22,17 +25,23 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from itertools import pairwise
+from itertools import accumulate, pairwise
+from math import sqrt
+from operator import le
+from typing import Literal
 
 from plumpline.layout.budget import Budget, Slices
 from plumpline.layout.desk import Desk, Spot, at_residue, rise
-from plumpline.layout.places import Variant
+from plumpline.layout.places import Kind, Variant
 
 MOST_PLACES = 160
 MOST_NORMAL = 40
 _COMPARED = 12
+REMEMBERED = 5_000
 
-State = tuple[tuple[int, ...], tuple[int, ...]]  # left of each kind, lowest open row of each place (-1: shut)
+State = tuple[int, tuple[int, ...]]  # what is left of the kinds, and for each place the key of its lowest open row
+Guide = Literal["even", "larger first", "largest first"]
+Level = dict[State, tuple[float, State, int, int]]  # worth by the guide, where from, key of the move, length so far
 
 
 @dataclass(frozen=True)
@@ -51,6 +60,17 @@ class Place:
     variant: int
     way: Variant
     x: int
+
+
+def worth_of(guide: Guide, waste: int, laid: int) -> float:
+    """How good a state is that lost ``waste`` for the area ``laid``; less is better.
+
+    The waste for each area laid, times a power of the mean area of the panels laid: -1 for "largest first", -1/2 for
+    "larger first". All states of a level have as many panels laid, so their number is left out.
+    """
+    if guide == "even":
+        return waste / laid
+    return waste / laid / (laid if guide == "largest first" else sqrt(laid))
 
 
 def places_of(desk: Desk, columns: list[list[tuple[int, ...]]]) -> list[Place]:
@@ -110,143 +130,217 @@ def _lift(laid: Place, later: Place) -> int:
     return 0 if later.x > laid.x else 1
 
 
+class _Widths(dict[int, int]):
+    """The width of any slices of the cloth, given as bits, from the width of each."""
+
+    def __init__(self, widths: list[int]) -> None:
+        super().__init__()
+        self.widths = widths
+
+    def __missing__(self, slices: int) -> int:
+        self[slices] = width = sum(w for n, w in enumerate(self.widths) if slices >> n & 1)
+        return width
+
+
 class ActiveSearch:
-    """The places of a desk, and the search over them."""
+    """The places of a desk, and the search over them.
+
+    A row is written as a *key*, the row and, in the last ``shift`` bits, the place: keys of one place compare as its
+    rows do, and sorting the keys of a state sorts its places from the lowest up. What is left of the kinds is one
+    number with ``bits`` bits for each.
+    """
 
     def __init__(self, desk: Desk, columns: list[list[tuple[int, ...]]], budget: Budget) -> None:
         self.desk = desk
         self.places = places_of(desk, columns)
-        budget.spend(len(self.places) ** 2 // 4)
+        self.count = len(self.places)
+        self.shift = self.count.bit_length()
+        self.bits = max(kind.qty for kind in desk.kinds).bit_length()
+        budget.spend(self.count**2 // 4)
         self.lift = [[_lift(p, q) for q in self.places] for p in self.places]
-        self.of_kind = [[i for i, p in enumerate(self.places) if p.kind == k] for k in range(len(desk.kinds))]
-        self.rule = [(p.way.residue, p.way.step) for p in self.places]
         ends = sorted({0, desk.width} | {p.x for p in self.places} | {p.x + p.way.w for p in self.places})
         self.slices = [
             sum(1 << n for n, x in enumerate(ends) if p.x <= x < p.x + p.way.w) for p in self.places
         ]
-        self.widths = [b - a for a, b in pairwise(ends)]
-        self.width_of: dict[int, int] = {}
+        self.widths_over = _Widths([b - a for a, b in pairwise(ends)])
         self.states = 0
-        self.least_area = [min(v.w * v.h for v in kind.variants) for kind in desk.kinds]
+        self.area = sum(kind.qty * _least_area(kind) for kind in desk.kinds)
+        starts = [0, *accumulate(sum(p.kind == k for p in self.places) for k in range(len(desk.kinds)))]
+        self.of_kind = list(pairwise(starts))
+        self.left_of: dict[int, tuple[int, list[tuple[int, int]]]] = {}
 
-    def within(self, target: int, width: int, budget: Budget) -> Slices[Outcome]:
+    def within(self, target: int, width: int, budget: Budget, guide: Guide) -> Slices[Outcome]:
         """Look for a layout no longer than ``target``, keeping at most ``width`` states on a level.
 
         Gives up, without a proof, when the budget is spent.
         """
-        last = [target + self.desk.strip.gap - p.way.h for p in self.places]
-        level = self._start(last)
-        came: list[dict[State, tuple[State, Spot]]] = []
+        run = _Run(self, target, guide)
+        level = run.start()
+        tops = [0] * len(level)
+        came: list[Level] = []
         complete = True
         for _ in range(sum(kind.qty for kind in self.desk.kinds)):
-            following: dict[State, tuple[State, Spot]] = {}
-            for state in level:
-                self._expand(state, last, following, budget)
+            following: Level = {}
+            for state, top in zip(level, tops, strict=True):
+                budget.spend(2 + run.expand(state, top, following) * (4 + self.count // 6))
                 self.states += 1
                 if budget.over:
                     return Outcome(None, False)
                 if budget.slice_done():
                     yield
-            kept = self._without_dominated(list(following), budget)
-            if len(kept) > width:
-                kept.sort(key=lambda s: (-self._spare(s, last), s))
-                del kept[width:]
-                complete = False
-            level = kept
+            kept = _best(following, width + 1)
+            budget.spend(len(following) + 2 * len(kept))
+            complete = complete and len(kept) <= width
+            level = kept[:width]
+            tops = [following[state][3] for state in level]
             came.append(following)
             if not level:
                 return Outcome(None, complete)
         return Outcome(self._trace(level[0], came), complete)
 
-    def _start(self, last: list[int]) -> list[State]:
-        left = tuple(kind.qty for kind in self.desk.kinds)
-        rows = [self._lowest(i, 0) for i in range(len(self.places))]
-        state = (left, tuple(row if row <= end else -1 for row, end in zip(rows, last, strict=True)))
-        return [state] if self._can_go_on(state, last) else []
-
-    def _lowest(self, place: int, y: int) -> int:
+    def lowest(self, place: int, y: int) -> int:
+        """The lowest row of a place from ``y`` up."""
         p = self.places[place]
         return rise(self.desk.strip.flaws, self.desk.strip.gap, p.way, p.x, y)
 
-    def _can_go_on(self, state: State, last: list[int]) -> bool:
-        """Whether every kind still has a place and the open area holds what is left."""
-        left, rows = state
-        for count, places in zip(left, self.of_kind, strict=True):
-            if count and all(rows[i] < 0 for i in places):
-                return False
-        return self._spare(state, last) >= 0
+    def left(self, digits: int) -> tuple[int, list[tuple[int, int]]]:
+        """The area of what is left, and the ranges of the places of each kind of it."""
+        if digits not in self.left_of:
+            counts = [self.left_of_kind(digits, k) for k in range(len(self.desk.kinds))]
+            area = sum(n * _least_area(kind) for n, kind in zip(counts, self.desk.kinds, strict=True))
+            self.left_of[digits] = area, [places for n, places in zip(counts, self.of_kind, strict=True) if n]
+        return self.left_of[digits]
 
-    def _spare(self, state: State, last: list[int]) -> int:
-        """The area within the target that is still open, less the area of the panels left."""
-        left, rows = state
-        spare = -sum(count * area for count, area in zip(left, self.least_area, strict=True))
-        covered, slices, places = 0, self.slices, self.places
-        target = last[0] + places[0].way.h
-        for row, i in sorted([(row, i) for i, row in enumerate(rows) if row >= 0]):
-            fresh = slices[i] & ~covered
-            if fresh:
-                spare += (target - row) * self._width(fresh)
-                covered |= fresh
-        return spare
+    def left_of_kind(self, digits: int, kind: int) -> int:
+        """How many are left of a kind."""
+        return digits >> self.bits * kind & (1 << self.bits) - 1
 
-    def _width(self, slices: int) -> int:
-        if slices not in self.width_of:
-            self.width_of[slices] = sum(w for n, w in enumerate(self.widths) if slices >> n & 1)
-        return self.width_of[slices]
-
-    def _expand(
-        self, state: State, last: list[int], following: dict[State, tuple[State, Spot]], budget: Budget
-    ) -> None:
-        """Add every state that one more panel leads to."""
-        rows = state[1]
-        tops = [(row + self.places[i].way.h, i) for i, row in enumerate(rows) if row >= 0]
-        least_top = min(tops)[0]
-        for _, i in tops:
-            if rows[i] < least_top:
-                place = self.places[i]
-                after = self._after(state, i, last)
-                if after not in following and self._can_go_on(after, last):
-                    following[after] = (state, (place.kind, place.variant, place.x, rows[i]))
-                budget.spend(8 + len(self.places) // 2)
-
-    def _after(self, state: State, i: int, last: list[int]) -> State:
-        """The state after a panel is laid in place ``i``: later ones start no lower, and not over it."""
-        left, rows = state
-        place, y = self.places[i], rows[i]
-        moved = [
-            row if row < 0 or row >= (bottom := y + lift) else bottom + (residue - bottom) % step
-            for row, lift, (residue, step) in zip(rows, self.lift[i], self.rule, strict=True)
-        ]
-        if self.desk.strip.flaws:
-            moved = [row if row < 0 else self._lowest(j, row) for j, row in enumerate(moved)]
-        moved = [row if row <= end else -1 for row, end in zip(moved, last, strict=True)]
-        fewer = (*left[: place.kind], left[place.kind] - 1, *left[place.kind + 1 :])
-        if not fewer[place.kind]:
-            for j in self.of_kind[place.kind]:
-                moved[j] = -1
-        return fewer, tuple(moved)
-
-    def _without_dominated(self, states: list[State], budget: Budget) -> list[State]:
-        """Drop states that are nowhere lower than an earlier kept one with the same panels left."""
-        kept: dict[tuple[int, ...], list[tuple[int, ...]]] = {}
-        result = []
-        ordered = sorted(states, key=lambda s: (s[0], sum(row if row >= 0 else 1 << 62 for row in s[1]), s[1]))
-        for left, rows in ordered:
-            rivals = kept.setdefault(left, [])
-            if any(_nowhere_lower(rival, rows) for rival in rivals[:_COMPARED]):
-                continue
-            rivals.append(rows)
-            result.append((left, rows))
-        budget.spend(len(states) * 4)
-        return result
-
-    def _trace(self, state: State, came: Sequence[dict[State, tuple[State, Spot]]]) -> tuple[Spot, ...]:
+    def _trace(self, state: State, came: Sequence[Level]) -> tuple[Spot, ...]:
         spots = []
         for level in reversed(came):
-            state, spot = level[state]
-            spots.append(spot)
+            _, state, key, _ = level[state]
+            place = self.places[key & (1 << self.shift) - 1]
+            spots.append((place.kind, place.variant, place.x, key >> self.shift))
         return tuple(reversed(spots))
 
 
-def _nowhere_lower(rival: tuple[int, ...], rows: tuple[int, ...]) -> bool:
-    return all(r >= 0 and r <= row if row >= 0 else True for r, row in zip(rival, rows, strict=True))
+class _Run:
+    """One run with one target: ``shut`` is the key of a row that no panel may start on any more."""
+
+    def __init__(self, search: ActiveSearch, target: int, guide: Guide) -> None:
+        self.search = search
+        self.guide = guide
+        self.end = target + search.desk.strip.gap
+        self.last = [self.end - p.way.h for p in search.places]
+        self.heights = [p.way.h for p in search.places]
+        self.shift = search.shift
+        self.place = (1 << self.shift) - 1
+        self.shut = self.end + 1 << self.shift
+        self.whole = self.end * search.desk.width
+        self.across = (1 << len(search.widths_over.widths)) - 1
+        self.raised: dict[int, tuple[int, ...]] = {}
+        self.closed = [
+            tuple(self.shut + i if a <= i < b else 0 for i in range(search.count)) for a, b in search.of_kind
+        ]
+
+    def start(self) -> list[State]:
+        """The state before anything is laid, if all can be laid at all."""
+        digits = sum(kind.qty << self.search.bits * k for k, kind in enumerate(self.search.desk.kinds))
+        state = (digits, self._keys([0] * self.search.count))
+        return [state] if self._open_area(state) >= self.search.area else []
+
+    def expand(self, state: State, top: int, following: Level) -> int:
+        """Add every state that one more panel leads to; how many moves there were."""
+        digits, keys = state
+        moves: list[tuple[int, int]] = []
+        least_top = self.end + 1
+        for key in sorted(keys):
+            y = key >> self.shift
+            if y >= least_top:
+                break
+            end = y + self.heights[key & self.place]
+            least_top = min(least_top, end)
+            moves.append((key, end))
+        for key, end in moves:
+            after = self._after(digits, keys, key)
+            if after not in following:
+                self._enter(after, (state, key, max(top, end)), following)
+        return len(moves)
+
+    def _enter(self, after: State, move: tuple[State, int, int], following: Level) -> None:
+        """Note a state if the open area holds what is left and every kind of it still has a place.
+
+        When nothing is left the length stands for the rows, so that the shortest layout dominates the others.
+        """
+        if not after[0]:
+            following[0, (move[2],)] = (0.0, *move)
+            return
+        area, ranges = self.search.left(after[0])
+        keys, shut = after[1], self.shut
+        for a, b in ranges:
+            if min(keys[a:b]) >= shut:
+                return
+        spare = self._open_area(after) - area
+        if spare >= 0:
+            worth = worth_of(self.guide, self.whole - self.search.area - spare, self.search.area - area)
+            following[after] = (worth, *move)
+
+    def _open_area(self, state: State) -> int:
+        """The area within the target that is still open to panels that are left."""
+        slices, widths, shut = self.search.slices, self.search.widths_over, self.shut
+        place, shift = self.place, self.shift
+        area, open_yet = 0, self.across
+        for key in sorted(state[1]):
+            if key >= shut:
+                break
+            fresh = slices[key & place] & open_yet
+            if fresh:
+                area += (self.end - (key >> shift)) * widths[fresh]
+                open_yet ^= fresh
+                if not open_yet:
+                    break
+        return area
+
+    def _after(self, digits: int, keys: tuple[int, ...], key: int) -> State:
+        """The state after the panel of ``key`` is laid: later ones start no lower, and not over it."""
+        if key not in self.raised:
+            if len(self.raised) >= REMEMBERED:
+                self.raised.clear()
+            self.raised[key] = self._keys([(key >> self.shift) + lift for lift in self.search.lift[key & self.place]])
+        kind = self.search.places[key & self.place].kind
+        moved = map(max, keys, self.raised[key])
+        digits -= 1 << self.search.bits * kind
+        if not self.search.left_of_kind(digits, kind):
+            moved = map(max, moved, self.closed[kind])
+        return digits, tuple(moved)
+
+    def _keys(self, rows: list[int]) -> tuple[int, ...]:
+        """The keys of the lowest rows of all places from ``rows`` up."""
+        lowest = [self.search.lowest(i, row) for i, row in enumerate(rows)]
+        shift, shut = self.shift, self.shut
+        return tuple(
+            (y << shift) + i if y <= last else shut + i
+            for i, (y, last) in enumerate(zip(lowest, self.last, strict=True))
+        )
+
+
+def _least_area(kind: Kind) -> int:
+    return min(v.w * v.h for v in kind.variants)
+
+
+def _best(level: Level, most: int) -> list[State]:
+    """The best states by the guide, leaving out those nowhere lower than a better one with the same panels left.
+
+    A state nowhere higher than another has lost no more, so it comes no later than that.
+    """
+    kept: dict[int, list[tuple[int, ...]]] = {}
+    best: list[State] = []
+    for _, state in sorted((value[0], state) for state, value in level.items()):
+        rivals = kept.setdefault(state[0], [])
+        if any(all(map(le, rival, state[1])) for rival in rivals[:_COMPARED]):
+            continue
+        rivals.append(state[1])
+        best.append(state)
+        if len(best) == most:
+            break
+    return best

@@ -13,9 +13,10 @@ stands to be had from ``Planner.plan``.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
+from itertools import product
 from random import Random
 
-from plumpline.layout.active import ActiveSearch, columns_of
+from plumpline.layout.active import ActiveSearch, Guide, columns_of
 from plumpline.layout.bounds import Bound, Bounds
 from plumpline.layout.budget import Budget, Slices, budget_of, to_its_end
 from plumpline.layout.choices import Choice, choices_of
@@ -30,8 +31,8 @@ from plumpline.layout.shapes import boxed, check_shapes, is_shaped
 from plumpline.layout.straight import StraightSearch
 from plumpline.layout.strip import Placement, Plan, StraightPlan, Strip
 
-BEAMS = (1, 6, 40, 250, 1_500, 9_000)
-BOLD_STEPS = (3,)
+WIDTHS = (1, 6, 40, 250, 1_500, 9_000)
+GUIDES: tuple[Guide, ...] = ("even", "larger first", "largest first")
 CLIMBED = 3
 ODDS = (3, 1)  # of a dive and of a climb to find a shorter plan
 
@@ -188,8 +189,8 @@ class Planner:
             complete = yield from self._all(self._lay_equal(search) for search in searches)
         else:
             complete = False
-            for width in BEAMS:
-                complete = complete or (yield from self._all(self._beam(search, width) for search in searches))
+            for width, guide in product(WIDTHS, GUIDES):
+                complete = complete or (yield from self._all(self._beam(search, width, guide) for search in searches))
         if complete and everything and not self.search.over:
             self._exhausted(sum(search.states for search in searches))
 
@@ -218,26 +219,18 @@ class Planner:
             self.search.offer(search.desk, outcome.spots)
         return outcome.complete
 
-    def _beam(self, search: ActiveSearch, width: int) -> Slices[bool]:
-        """Look for ever shorter layouts with one beam: whether it is proven that none is left.
-
-        Targets well below the best come first, since each success spares the steps in between.
-        """
-        for part in BOLD_STEPS:
-            bold: bool | None = None
-            while bold is None:
-                step = (self.search.to_beat - 1 - self.best.at_least) // part
-                bold = yield from self._shorter(search, step, width)
+    def _beam(self, search: ActiveSearch, width: int, guide: Guide) -> Slices[bool]:
+        """Look for ever shorter layouts with one beam: whether it is proven that none is left."""
         outcome: bool | None = None
         while outcome is None:
-            outcome = yield from self._shorter(search, 0, width)
+            outcome = yield from self._shorter(search, width, guide)
         return outcome
 
-    def _shorter(self, search: ActiveSearch, step: int, width: int) -> Slices[bool | None]:
-        """None if a layout shorter by more than ``step`` was found; else whether that was proven impossible."""
+    def _shorter(self, search: ActiveSearch, width: int, guide: Guide) -> Slices[bool | None]:
+        """None if a shorter layout was found; else whether that was proven impossible."""
         if self.search.over:
             return False
-        outcome = yield from search.within(self.search.to_beat - 1 - step, width, self.budget)
+        outcome = yield from search.within(self.search.to_beat - 1, width, self.budget, guide)
         if outcome.spots is None:
             return outcome.complete
         self.search.offer(search.desk, outcome.spots)

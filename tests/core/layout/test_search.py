@@ -17,6 +17,7 @@ from plumpline.layout import (
     Planner,
     Repeat,
     Strip,
+    active,
     lay_plan,
     sets,
     straight_plan,
@@ -251,3 +252,20 @@ def test_equal_panels_by_the_hundred_are_laid_in_slices_too():
     slices = sum(1 for _ in planner.steps())
     assert planner.plan().proven
     assert slices > FULL_WORK // 20_000 // 10
+
+
+def test_equal_panels_on_a_small_repeat_are_proven_with_more_work():
+    panel = Panel("a", 230, 310, 60, motif="m", dx=115, dy=155)
+    strip = Strip(1000, (panel,), Repeat(90, 140, 70), (Motif("m", 40, 30),))
+    little, much = proven_plan(strip, 20_000), proven_plan(strip, 300_000)
+    assert not little.proven
+    assert much.proven
+    assert much.length <= little.length
+
+
+def test_what_a_beam_forgets_it_works_out_again(monkeypatch):
+    panels = tuple(Panel(f"p{i}", 300 + 70 * i, 420 - 30 * i, 3, motif="m", dx=150, dy=200) for i in range(3))
+    strip = Strip(1400, panels, Repeat(160, 210, 105), (Motif("m", 80, 120),))
+    plan = proven_plan(strip, 30_000)
+    monkeypatch.setattr(active, "REMEMBERED", 1)
+    assert lay_plan(strip, 30_000) == plan
