@@ -41,6 +41,9 @@ plan does.
 ``each-way``: ``{"cases": [{"turns", "left", "at_least", "name", "data"}, …]}``. A bound for each way in which the turn
 groups can be turned and, where all panels are alike, for each panel that can lie leftmost; every plan is one of them.
 
+``row-sections``: ``{"states"}``. All schedules of bars along the roll that are shorter were searched (see
+``sections``); where the bars lie across is left out, which only makes more of them possible.
+
 ``exhaustive``: ``{"length", "states"}``. All layouts shorter than ``length`` were searched (see ``active``).
 """
 
@@ -53,6 +56,7 @@ from itertools import product
 
 from plumpline.layout.budget import Budget, Slices
 from plumpline.layout.places import MOTIF, Setting, Variant, distinct_turns, kinds_of, possible_turns
+from plumpline.layout.sections import Rule, SectionSearch
 from plumpline.layout.sets import Bar, Bars, ListedSets, SizedSets, TooManySets
 from plumpline.layout.simplex import Cover, Demand, fractional_cover
 from plumpline.layout.strip import Json, Strip
@@ -62,6 +66,7 @@ MOST_WAYS = 60
 MOST_RESIDUES = 3
 MOST_LINES = 24
 MOST_ENDS = 4_000
+MOST_SECTION_WAYS = 30
 
 
 @dataclass(frozen=True)
@@ -233,6 +238,7 @@ class CaseBounds:
         self.columns = int(any(w.columns is not None for w in ways.ways))
         self.few = len(ways.ways) <= MOST_WAYS
         self._rows: ListedSets | SizedSets | None = None
+        self._sections: SectionSearch | None = None
 
     @property
     def rows(self) -> ListedSets | SizedSets:
@@ -379,6 +385,26 @@ class CaseBounds:
         }
         return Bound(lead + (rows - 1) * distance + tail - self.gap, "residue-rows", data)
 
+    def by_sections(self, length: int) -> Slices[Bound | None]:
+        """The row sections bound, raised towards ``length`` as far as the budget allows; None for too many ways."""
+        if not self.few or len(self.ways.ways) > MOST_SECTION_WAYS:
+            return None
+        if self._sections is None:
+            self._sections = self._section_search()
+        try:
+            yield from self._sections.run(length + self.gap)
+        except TooManySets:
+            self.few = False
+        return Bound(self._sections.at_least - self.gap, "row-sections", {"states": self._sections.states})
+
+    def _section_search(self) -> SectionSearch:
+        ways = self.ways.ways
+        bars = tuple(Bar(w.w, w.columns) for w in ways)
+        rules = tuple(
+            Rule(w.h, w.residues, w.step) if w.step > 1 and self.ways.measured(w.anchor) else Rule(w.h) for w in ways
+        )
+        return SectionSearch(Bars(self.ways.room, bars, self.ways.kinds), rules, self.rows.heaviest, self.budget)
+
     def possible(self, bound: Bound, length: int) -> Bound:
         """Round a bound up to the least length that panels piled up can have; ``length`` if none is shorter."""
         sums = self._pile_ends(length + self.gap)
@@ -473,6 +499,12 @@ class Bounds:
                 for bound in series(self.best[index].at_least):
                     self._offer(index, bound)
                     yield
+
+    def section(self, length: int) -> Slices[None]:
+        """Raise the cases that do not reach ``length`` by the search over row sections."""
+        for index, bounds in enumerate(self.of_case):
+            if self.best[index].at_least < length and not self.budget.over:
+                self._offer(index, (yield from bounds.by_sections(length)))
 
     def stack(self, length: int) -> Slices[None]:
         """Raise the cases that do not reach ``length`` by the stacks bound, halving the interval."""

@@ -58,7 +58,7 @@ class ListedSets:
                     copies, ways = group_of[way]
                     if sum(chosen[w] for w in ways) >= copies:
                         continue
-                    end = _end_of(bar, right)
+                    end = end_of(bar, right)
                     if end is None or end > bars.room:
                         continue
                     widened = True
@@ -86,7 +86,8 @@ class ListedSets:
         return best, self.sets[which]
 
 
-def _end_of(bar: Bar, right: int) -> int | None:
+def end_of(bar: Bar, right: int) -> int | None:
+    """Where a bar ends that starts in its first place from ``right`` on; None if it has none."""
     if bar.columns is None:
         return right + bar.size
     index = bisect_left(bar.columns, right)

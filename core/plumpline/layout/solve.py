@@ -113,9 +113,11 @@ class Planner:
         # Where the repeat binds panels the beams find more than changes of the order do.
         with self.budget.portion(1 if self.best.desk.free else 3, 4):
             yield from self._search_all(choices)
+        yield from self._section(1, 3)
         if not self.search.over:
             with self.budget.portion(9, 10):
                 yield from self._improve(choices[:CLIMBED])
+        yield from self._section(1, 2)
         if not self.search.over:
             yield from self.bounds.stack(self.search.to_beat)
             self.bounds.round_up(self.search.to_beat)
@@ -166,6 +168,14 @@ class Planner:
             with self.budget.portion(1, 3):
                 yield from self.bounds.strengthen(self.search.to_beat)
             self.bounds.round_up(self.search.to_beat)
+            self._meet()
+        yield from self._section(1, 16)
+
+    def _section(self, part: int, of: int) -> Slices[None]:
+        """Raise the bounds by the search over row sections, which goes on where it was left."""
+        if not self.search.over:
+            with self.budget.portion(part, of):
+                yield from self.bounds.section(self.search.to_beat)
             self._meet()
 
     def _meet(self) -> None:
