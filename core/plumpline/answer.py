@@ -274,6 +274,7 @@ REASONS = {
     "area": "The panels' own area fills {least} of the width.",
     "tallest": "The longest panel alone takes {least}.",
     "rows": "However the panels are set side by side, the rows together take at least {least}.",
+    "row-sections": "Every way to lay one row behind another was tried: none holds all the panels short of {least}.",
     "spaced-rows": "So few fit side by side that the rows together take at least {least}.",
     "residue-rows": "So few fit side by side on the pattern that its repeats take at least {least}.",
     "stacks": "However the panels are stacked, they fill the width only from {least} on.",

@@ -41,7 +41,7 @@ plan does.
 ``each-way``: ``{"cases": [{"turns", "left", "at_least", "name", "data"}, …]}``. A bound for each way in which the turn
 groups can be turned and, where all panels are alike, for each panel that can lie leftmost; every plan is one of them.
 
-``row-sections``: ``{"states"}``. All schedules of bars along the roll that are shorter were searched (see
+``row-sections``: ``{"length", "states"}``. All schedules of bars along the roll that are shorter were searched (see
 ``sections``); where the bars lie across is left out, which only makes more of them possible.
 
 ``exhaustive``: ``{"length", "states"}``. All layouts shorter than ``length`` were searched (see ``active``).
@@ -395,7 +395,8 @@ class CaseBounds:
             yield from self._sections.run(length + self.gap)
         except TooManySets:
             self.few = False
-        return Bound(self._sections.at_least - self.gap, "row-sections", {"states": self._sections.states})
+        least = self._sections.at_least - self.gap
+        return Bound(least, "row-sections", {"length": least, "states": self._sections.states})
 
     def _section_search(self) -> SectionSearch:
         ways = self.ways.ways

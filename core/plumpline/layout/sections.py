@@ -61,18 +61,22 @@ class State(NamedTuple):
 
 @dataclass(frozen=True)
 class Dual:
-    """Weights of the ways as whole numbers over ``whole``, and the least each kind weighs along its length."""
+    """Weights of the ways as whole numbers over ``whole``.
+
+    ``kinds`` are the least that each kind weighs along its length, ``extra`` what each way weighs beyond that.
+    """
 
     whole: int
     weights: tuple[int, ...]
     kinds: tuple[int, ...]
+    extra: tuple[int, ...]
 
-    def needed(self, y: int, left: Left, running: Running) -> int:
-        """The least end of any schedule from this state on."""
-        rest = sum(map(mul, left, self.kinds))
-        for way, end in running:
-            rest += self.weights[way] * (end - y)
-        return y - (-rest // self.whole)
+    def rest(self, state: State) -> int:
+        """The least weight along the roll of what is still to lie in a state, times ``whole``."""
+        rest: int = sum(map(mul, state.left, self.kinds))
+        for way, end in state.running:
+            rest += self.weights[way] * (end - state.y)
+        return rest
 
 
 @dataclass
@@ -94,8 +98,9 @@ class SectionSearch:
     _ends: dict[Set, int | None] = field(default_factory=dict)
     _wider: dict[Set, list[tuple[int, Set]]] = field(default_factory=dict)
     _kept: dict[tuple[int, Left, tuple[int, ...]], list[tuple[int, ...]]] = field(default_factory=dict)
-    _open: dict[int, list[tuple[State, int]]] = field(default_factory=dict)
+    _open: dict[int, list[State]] = field(default_factory=dict)
     _waiting: int = 0
+    _weight_of: dict[Set, list[tuple[int, int]]] = field(default_factory=dict)
     _below: int = 0
     _learn_at: int = FIRST_PROGRAMME
 
@@ -128,15 +133,14 @@ class SectionSearch:
         if not self.finished:
             self.at_least = below
 
-    def _next_of(self, level: int) -> tuple[State, int]:
-        entry = self._open[level].pop()
+    def _next_of(self, level: int) -> State:
+        state = self._open[level].pop()
         self._waiting -= 1
         if not self._open[level]:
             del self._open[level]
-        return entry
+        return state
 
-    def _look_at(self, entry: tuple[State, int], level: int, below: int) -> None:
-        state, known = entry
+    def _look_at(self, state: State, level: int, below: int) -> None:
         self.states += 1
         if not any(state.left):
             self.finished = True
@@ -144,25 +148,18 @@ class SectionSearch:
         if self.states >= self._learn_at and len(self._duals) < MOST_DUALS:
             self._learn_at += self._learn_at // 2
             self._learn(state)
-        needed = max(level, self._needed(self._duals[known:], state.y, state.left, state.running))
+        rests = [dual.rest(state) for dual in self._duals]
+        needed = max(level, *[state.y - (-rest // d.whole) for rest, d in zip(rests, self._duals, strict=True)])
         if needed > level:
             self._put(state, needed, below)
         else:
-            self._expand(state, level, below)
+            self._expand(state, rests, level, below)
 
     def _put(self, state: State, needed: int, below: int) -> None:
+        needed = -(-needed // self.unit) * self.unit
         if needed < below:
-            self._open.setdefault(needed, []).append((state, len(self._duals)))
+            self._open.setdefault(needed, []).append(state)
             self._waiting += 1
-
-    def _needed(self, duals: list[Dual], y: int, left: Left, running: Running) -> int:
-        """The least end of all that is in a state, by these weights."""
-        needed = max([end for _, end in running], default=0)
-        for dual in duals:
-            end = dual.needed(y, left, running)
-            if end > needed:
-                needed = end
-        return -(-needed // self.unit) * self.unit
 
     def _learn(self, state: State) -> None:
         """Solve the covering programme of a state and keep its weights."""
@@ -174,30 +171,36 @@ class SectionSearch:
         cover = fractional_cover(demands, len(self.rules), self.heaviest, self.budget)
         whole = lcm(*(weight.denominator for weight in cover.weights))
         weights = tuple(int(weight * whole) for weight in cover.weights)
-        kinds = tuple(min(weights[w] * self.rules[w].length for w in ways) for _, ways in self.bars.groups)
-        dual = Dual(whole, weights, kinds)
+        along = [weight * rule.length for weight, rule in zip(weights, self.rules, strict=True)]
+        kinds = tuple(min(along[way] for way in ways) for _, ways in self.bars.groups)
+        dual = Dual(whole, weights, kinds, tuple(w - kinds[self.kind_of[way]] for way, w in enumerate(along)))
         if dual not in self._duals:
             self._duals.append(dual)
+            self._weight_of.clear()
 
-    def _expand(self, state: State, level: int, below: int) -> None:
+    def _expand(self, state: State, rests: list[int], level: int, below: int) -> None:
         """Add every state that some of the bars left, started now, lead to."""
         y = state.y
-        waiting = [(0, state.left, state.running, state.across)]
+        waiting = [(0, state, rests)]
         while waiting:
-            first, left, running, across = waiting.pop()
-            self.budget.spend(3 + len(self.rules) // 4)
+            first, now, rests = waiting.pop()
             startable = [
-                (way, wider) for way, wider in self._wider_of(across)
-                if left[self.kind_of[way]] and self.rules[way].next_start(y) == y
+                (way, wider) for way, wider in self._wider_of(now.across)
+                if now.left[self.kind_of[way]] and self.rules[way].next_start(y) == y
             ]
             for way, wider in startable:
                 if way >= first:
                     kind = self.kind_of[way]
-                    fewer = (*left[:kind], left[kind] - 1, *left[kind + 1 :])
-                    waiting.append((way, fewer, (*running, (way, y + self.rules[way].length)), wider))
-            self._advance(State(y, left, running, across), startable, level, below)
+                    fewer = (*now.left[:kind], now.left[kind] - 1, *now.left[kind + 1 :])
+                    running = (*now.running, (way, y + self.rules[way].length))
+                    more = [rest + d.extra[way] for rest, d in zip(rests, self._duals, strict=True)]
+                    waiting.append((way, State(y, fewer, running, wider), more))
+            self.budget.spend(3 + len(startable))
+            self._advance(now, rests, startable, level, below)
 
-    def _advance(self, state: State, startable: list[tuple[int, Set]], level: int, below: int) -> None:
+    def _advance(
+        self, state: State, rests: list[int], startable: list[tuple[int, Set]], level: int, below: int
+    ) -> None:
         """Go on to the next event with no more bars started now."""
         y, left, running, across = state
         if not any(left):
@@ -207,14 +210,28 @@ class SectionSearch:
         event = min([end for _, end in running] + rows, default=y)
         if event == y or any(y + self.rules[way].length <= event for way, _ in startable):
             return
+        self.budget.spend(3 + (len(self._duals) + len(rows)) // 2)
+        needed = level
+        for rest, (weight, whole) in zip(rests, self._weights_of(across), strict=True):
+            end = event - ((weight * (event - y) - rest) // whole)
+            if end > needed:
+                needed = end
+        if needed >= below:
+            return
         going = tuple(sorted([bar for bar in running if bar[1] > event]))
-        needed = max(level, self._needed(self._duals, event, left, going))
-        self.budget.spend(4 + len(self._duals) + len(rows) // 2)
-        if needed < below and not self._dominated(event, left, going):
+        if not self._dominated(event, left, going):
             counts = list(across)
             for way, end in running:
                 counts[way] -= end == event
-            self._put(State(event, left, going, tuple(counts)), needed, below)
+            self._put(State(event, left, going, tuple(counts)), max([needed, *[end for _, end in going]]), below)
+
+    def _weights_of(self, across: Set) -> list[tuple[int, int]]:
+        """What a set weighs by each of the weights learnt, and what is the whole."""
+        found = self._weight_of.get(across)
+        if found is None:
+            found = [(sum(map(mul, across, dual.weights)), dual.whole) for dual in self._duals]
+            self._weight_of[across] = found
+        return found
 
     def _dominated(self, y: int, left: Left, running: Running) -> bool:
         """Whether a state at the same time with the same bars is nowhere behind; else this one is kept."""

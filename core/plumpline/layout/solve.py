@@ -113,11 +113,11 @@ class Planner:
         # Where the repeat binds panels the beams find more than changes of the order do.
         with self.budget.portion(1 if self.best.desk.free else 3, 4):
             yield from self._search_all(choices)
-        yield from self._section(1, 3)
+        yield from self._section(1, 5)
         if not self.search.over:
-            with self.budget.portion(9, 10):
+            with self.budget.portion(4, 5):
                 yield from self._improve(choices[:CLIMBED])
-        yield from self._section(1, 2)
+        yield from self._section(7, 8)
         if not self.search.over:
             yield from self.bounds.stack(self.search.to_beat)
             self.bounds.round_up(self.search.to_beat)
