@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 from proof_checker import accepts_proof
 from section_schedule import least_length
 
-from plumpline.layout import Budget, Panel, Strip, lay_plan, sections
+from plumpline.layout import Budget, Panel, Strip, sections
 from plumpline.layout.bounds import Bounds
 from plumpline.layout.budget import to_its_end
 from plumpline.layout.sections import Rule, SectionSearch
@@ -89,7 +89,7 @@ def test_slices_of_the_search_are_short():
     spent = []
     for _ in found.run(159):
         spent.append(found.budget.spent)
-    assert len(spent) > 3
+    assert len(spent) > 2
     assert max(b - a for a, b in pairwise(spent)) < 30_000
 
 
@@ -111,5 +111,6 @@ def test_jobs_of_too_many_sizes_are_left_to_the_other_bounds(monkeypatch, way):
     else:
         monkeypatch.setattr("plumpline.layout.bounds.MOST_SECTION_WAYS", 2)
     strip = Strip(54, tuple(Panel(str(n), w, h, copies) for n, (copies, w, h) in enumerate(FIVE_SIZES)))
-    plan = lay_plan(strip, 100_000)
-    assert "row-sections" not in (plan.proof_name, str(plan.proof_data))
+    bounds = Bounds(strip, Budget(PLENTY))
+    to_its_end(bounds.section(161))
+    assert bounds.total().name == "area"
