@@ -11,7 +11,8 @@ sets is refuted by one of two theorems, each with a certificate (bounds and thei
 
 ``each-choice``: ``{"choices": [{"sets": [n, …], "at_least", "name", "data"}, …]}``. However so many sets are chosen,
 they include at least n of each kind of set for one of the listed choices, and the panels of that choice alone need
-``at_least``, which is more than the length. Kinds of equal sets are numbered in the order they are first given.
+``at_least``, which is more than the length less what an unknown start takes at any rate (``cut_end``). Kinds of equal
+sets are numbered in the order they are first given.
 
 ``least-sets``: ``{"name", "data"}``, a certificate of ``area``, ``rows`` or ``wider-than-half`` for all panels, or of
 ``true-area`` (see ``shape_bounds``) where they are not all rectangles. Each of these adds up what every panel
@@ -34,6 +35,7 @@ from typing import Any
 
 from plumpline.layout.bounds import Bound, Case, CaseBounds, ways_of
 from plumpline.layout.budget import Budget, Slices, budget_of, to_its_end
+from plumpline.layout.cut_end import lost_to_start
 from plumpline.layout.places import possible_turns
 from plumpline.layout.shape_bounds import area_of
 from plumpline.layout.shapes import is_shaped
@@ -60,7 +62,8 @@ class Fit:
     """What a given ``length`` makes of ``wanted`` sets.
 
     ``sets`` are the numbers (from 0, as given) of those laid by ``plan``, the most complete sets found; there is no
-    plan where not one was found to fit. ``too_many`` is the least count refuted, None where none was.
+    plan where not one was found to fit. ``too_many`` is the least count refuted, None where none was. ``kept_back`` is
+    what an unknown start takes at worst before the plan can begin.
     """
 
     length: int
@@ -69,6 +72,7 @@ class Fit:
     plan: Plan | None
     too_many: TooMany | None
     work: int
+    kept_back: int = 0
 
     @property
     def fits(self) -> bool:
@@ -82,8 +86,8 @@ class Fit:
 
     @property
     def left(self) -> int:
-        """The length left behind the last panel of the plan."""
-        return self.length - (self.plan.length if self.plan is not None else 0)
+        """The length left behind the last panel of the plan, at worst."""
+        return self.length - (self.plan.length + self.kept_back if self.plan is not None else 0)
 
 
 def fit_sets(strip: Strip, length: int, sets: Sets, work: int | Budget, seed: int = 0) -> Fit:
@@ -128,7 +132,7 @@ class FitSearch:
         if length <= 0 or self._copies(self._all) != tuple(panel.qty for panel in strip.panels):
             raise ValueError("a length above 0 is needed, and sets that have all panels of the strip between them")
         self.wanted = len(sets)
-        self.laid: tuple[Counts, Plan] | None = None
+        self.laid: tuple[Counts, Plan, int] | None = None
         self.refuted: dict[Counts, Bound] = {}
         self.too_many: TooMany | None = None
 
@@ -155,9 +159,9 @@ class FitSearch:
             if self._found < self._most and not is_shaped(self.strip):
                 yield from self._by_rows()
             yield from self._raise()
-        choice, plan = self.laid or ((0,) * len(self.kinds), None)
+        choice, plan, kept_back = self.laid or ((0,) * len(self.kinds), None, 0)
         sets = sorted(n for count, numbers in zip(choice, self.members, strict=True) for n in numbers[:count])
-        return Fit(self.length, self.wanted, tuple(sets), plan, self.too_many, self.budget.spent)
+        return Fit(self.length, self.wanted, tuple(sets), plan, self.too_many, self.budget.spent, kept_back)
 
     @property
     def _found(self) -> int:
@@ -172,12 +176,13 @@ class FitSearch:
         """Plan a choice of sets until it fits, is refuted, or the budget is spent."""
         panels = zip(self.strip.panels, self._copies(choice), strict=True)
         strip = replace(self.strip, panels=tuple(replace(panel, qty=qty) for panel, qty in panels if qty))
-        planner = planner_of(strip, self.budget, self.seed, self.length)
+        lost = lost_to_start(strip)
+        planner = planner_of(strip, self.budget, self.seed, max(self.length - lost.most, 1))
         yield from planner.steps()
         plan = planner.plan()
-        if plan.length <= self.length:
-            self.laid = choice, plan
-        elif plan.at_least > self.length:
+        if plan.length + lost.most <= self.length:
+            self.laid = choice, plan, lost.most
+        elif plan.at_least + lost.least > self.length:
             self.refuted[choice] = Bound(plan.at_least, plan.proof_name, plan.proof_data)
 
     def _choices(self, count: int) -> Iterator[Counts]:

@@ -25,6 +25,7 @@ from pathlib import Path
 from typing import Any, cast
 
 from plumpline.layout.budget import Budget
+from plumpline.layout.cut_end import lost_to_start
 from plumpline.layout.fit import Fit, TooMany, equal_sets, fit_sets
 from plumpline.layout.outlines import outline_of
 from plumpline.layout.solve import lay_plan, straight_plan
@@ -57,6 +58,7 @@ def lay(
     ``layout`` ({``panel``, ``x``, ``y``, ``turn``}), ``phase`` and ``alike``; with ``straight`` also ``cuts``,
     with ``strips`` the same again: their ``pieces`` ({``x``, ``y``, ``w``, ``h``, ``grain`` along, across or bias,
     ``lengths`` of the strips cut from it}), ``joins`` and joined ``length``.
+    With ``start`` "unknown" the plan is that of a chosen start, ``ask`` ({``length``, ``at_least``}) what to ask for.
     With ``fit`` these are of the most complete sets found to fit, and ``fits`` (all of them), ``sets`` (how many),
     ``chosen`` (which, from 0), ``left`` (the length left) and ``fit_proof`` come with them: {``sets``, ``name``,
     ``data``} for the least count of sets proven not to fit, or "layout" for all of them where it is the proof; null
@@ -72,7 +74,8 @@ def lay(
         plan, more = found.plan or NOTHING, _fit_answer(found)
     else:
         planner: Callable[[Strip, Budget, int], Plan] = straight_plan if instance.get("straight") else lay_plan
-        plan, more = planner(strip, budget, seed), {}
+        plan = planner(strip, budget, seed)
+        more = _ask(strip, plan) if strip.start == "unknown" else {}
     answer: dict[str, Any] = {
         "id": _name(instance),
         "length": plan.length,
@@ -91,6 +94,11 @@ def lay(
     if isinstance(plan, PipedPlan):
         answer["strips"] = [asdict(cut) for cut in plan.piping]
     return answer
+
+
+def _ask(strip: Strip, plan: Plan) -> dict[str, Any]:
+    lost = lost_to_start(strip)
+    return {"ask": {"length": plan.length + lost.most, "at_least": plan.at_least + lost.least}}
 
 
 def _sets(instance: Mapping[str, Any], strip: Strip) -> Sequence[Mapping[str, int]]:
@@ -129,7 +137,7 @@ def strip_of(instance: Mapping[str, Any]) -> Strip:
         tuple(_panel(_name(instance), panel) for panel in instance["panels"]),
         repeat,
         motifs,
-        "measured" if instance.get("start", "measured") == "measured" else "choose",
+        instance.get("start", "measured"),
         tuple(_flaw(f) for f in instance.get("flaws", ())),
         instance.get("gap", 0),
         tuple(

@@ -62,7 +62,7 @@ def check(strip: Strip) -> None:
     motifs = {m.id for m in strip.motifs}
     if strip.width <= 0 or not strip.panels:
         raise ValueError("a strip needs a width above 0 and at least one panel")
-    if strip.start == "choose" and strip.flaws:
+    if strip.start != "measured" and strip.flaws:
         raise ValueError("flaws can only be told where the start is measured")
     if any(f.outline and extents_of(f.outline) != (0, 0, f.w, f.h) for f in strip.flaws):
         raise ValueError("the outline of a flaw must span its width and length from (0, 0)")

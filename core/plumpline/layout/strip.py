@@ -20,7 +20,7 @@ from typing import Literal
 from plumpline.layout.outlines import Parts, Point, Points, convex_parts, extents_of, outline_of
 
 Shape = Literal["rect", "circle"] | Points
-Start = Literal["measured", "choose"]
+Start = Literal["measured", "choose", "unknown"]
 CutKind = Literal["across", "along"]
 Grain = Literal["across", "along", "bias"]
 Json = int | str | list["Json"] | dict[str, "Json"]
@@ -160,8 +160,9 @@ class Strip:
     """A cloth of usable ``width`` and endless length, and the panels wanted from it.
 
     ``start`` "choose": the cut end may be anywhere in the repeat; the planner adds one common amount, the plan's
-    ``phase``, to every ``oy``. Flaws can only be told where the start is measured. ``gap`` is the least distance
-    between two panels (not between a panel and a flaw or an edge).
+    ``phase``, to every ``oy``. "unknown": planned as "choose"; ``cut_end`` says how much more to ask for. Flaws can
+    only be told where the start is measured. ``gap`` is the least distance between two panels (not between a panel and
+    a flaw or an edge).
     """
 
     width: int

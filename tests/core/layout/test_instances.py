@@ -122,8 +122,15 @@ def test_circles_and_outlines_are_read_by_their_shape():
     check(strip, lay_plan(strip, 20_000))
 
 
-def test_an_unknown_start_is_planned_as_a_chosen_one():
-    assert strip_of({**SQUARES, "start": "unknown"}).start == "choose"
+def test_an_unknown_start_is_planned_as_a_chosen_one_and_says_what_to_ask_for():
+    # A print of 52 cm along and 45 across, 8 panels of 45 cm three across: 149 cm, and 52 more if the start is unknown.
+    panel = {"id": "face", "w": 45, "h": 45, "qty": 8, "motif": True, "motif_dx": 22, "motif_dy": 22}
+    repeat = {"h": 45, "v": 52, "drop": 0, "ox": 23, "oy": 7}
+    cushions = {"id": "centred", "usable_width": 137, "panels": [panel], "repeat": repeat, "start": "unknown"}
+    answer = lay(cushions, work=20_000)
+    assert (answer["length"], answer["ask"]) == (149, {"length": 149 + 51, "at_least": 149 + 51})
+    assert lay({**cushions, "start": "choose"}, work=20_000).get("ask") is None
+    assert lay({**SQUARES, "start": "unknown"}, work=20_000)["ask"] == {"length": 72, "at_least": 72}
 
 
 @pytest.mark.parametrize(
