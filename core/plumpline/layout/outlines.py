@@ -200,11 +200,12 @@ def between(part: Points, left: int, right: int) -> Barred | None:
     return min(low for low, _ in rows), max(high for _, high in rows)
 
 
-def first_free(barred: Iterable[Barred], start: int) -> int:
-    """The least whole number from ``start`` on that lies in none of the open intervals."""
+def first_free(barred: Iterable[Barred], start: int, residue: int = 0, step: int = 1) -> int:
+    """The least number from ``start`` on that is ``residue`` modulo ``step`` and in none of the open intervals."""
+    start += (residue - start) % step
     for low, high in sorted(barred):
         if low < start < high:
-            start = high
+            start = high + (residue - high) % step
     return start
 
 

@@ -2,16 +2,18 @@
 """The planner for round and straight-sided panels.
 
 The rectangles around the panels are planned as ever, which keeps every rule; then come plans in which the shapes
-interlock: ``rounds`` for circles of one size. The shortest is kept, with a bound that holds for the
+interlock: ``rounds`` for circles of one size, ``nested`` for all. The shortest is kept, with a bound that holds for the
 shapes themselves (``shape_bounds``).
 """
 
 from __future__ import annotations
 
 from dataclasses import replace
+from random import Random
 from typing import Protocol
 
 from plumpline.layout.budget import Budget, Slices
+from plumpline.layout.nested import Nest, NestSearch
 from plumpline.layout.rounds import Rounds, staggered
 from plumpline.layout.shape_bounds import ShapeBounds
 from plumpline.layout.strip import Placement, Plan, StraightPlan, Strip
@@ -35,10 +37,11 @@ class BoxPlanner(Protocol):
 class ShapedPlanner:
     """One strip being planned, given the planner of the rectangles around its panels."""
 
-    def __init__(self, strip: Strip, budget: Budget, boxes: BoxPlanner) -> None:
+    def __init__(self, strip: Strip, budget: Budget, boxes: BoxPlanner, random: Random) -> None:
         self.strip = strip
         self.budget = budget
         self.boxes = boxes
+        self.random = random
         self.bounds = ShapeBounds(strip, budget)
         self.closer: tuple[Placement, ...] = ()
 
@@ -49,7 +52,13 @@ class ShapedPlanner:
         if _equal_circles(self.strip):
             self._offer(self._staggered())
             yield
-        yield from self.bounds.strengthen(self.plan().length)
+        with self.budget.portion(1, 4):
+            yield from self.bounds.strengthen(self.plan().length)
+        nest = NestSearch(Nest(self.strip, self.plan(), self.budget), self.random, self.plan())
+        for _ in nest.steps(self.bounds.best.at_least):
+            if nest.best is not None and nest.length < self.plan().length:
+                self._offer(nest.nest.placements(nest.best))
+            yield
 
     def straight_steps(self) -> Slices[StraightPlan]:
         """Slice by slice to the straight-cut plan of the rectangles, with a bound that holds for the shapes."""

@@ -73,7 +73,8 @@ def panel_planner(strip: Strip, budget: Budget, seed: int = 0, enough: int = 0) 
     if not is_shaped(strip):
         return Planner(strip, budget, seed, enough)
     check_shapes(strip)
-    return ShapedPlanner(strip, budget, Planner(boxed(strip), budget.half(), seed, enough))
+    boxes = Planner(boxed(strip), budget.half(), seed, enough)
+    return ShapedPlanner(strip, budget, boxes, Random(seed))
 
 
 class Planner:

@@ -84,7 +84,7 @@ def test_outlines_that_share_a_side_or_a_corner_do_not_overlap():
 def test_the_first_free_row_is_the_lowest_that_keeps_two_outlines_apart():
     random = Random(11)
     raised = 0
-    for _ in range(40):
+    for _ in range(20):
         first, second = SHAPES[random.randrange(6)], SHAPES[random.randrange(6)]
         x, start = random.randrange(-60, 70), random.randrange(-70, 0)
         barred = [
@@ -95,7 +95,7 @@ def test_the_first_free_row_is_the_lowest_that_keeps_two_outlines_apart():
         rows = [y for y in range(start, free + 1) if not outlines_overlap(first, placed(second, 0, x, y))]
         assert rows == [free]
         raised += free > start
-    assert raised > 10
+    assert raised > 4
 
 
 def test_a_gap_keeps_outlines_apart_as_far_as_it_keeps_rectangles():
@@ -105,7 +105,7 @@ def test_a_gap_keeps_outlines_apart_as_far_as_it_keeps_rectangles():
 
 def test_the_rows_between_two_verticals_are_those_of_the_outline_cut_there():
     random = Random(3)
-    for _ in range(30):
+    for _ in range(15):
         corners = SHAPES[random.randrange(6)]
         for part in outlines.convex_parts(outlines.outline_of(corners)):
             left = random.randrange(-5, 60)

@@ -15,7 +15,7 @@ from shape_proofs import accepts_shape_proof
 from plumpline.layout import Budget, CannotLay, Flaw, Motif, Panel, Placement, Repeat, Strip, lay_plan, straight_plan
 from plumpline.layout.outlines import outline_of
 
-WORK = 60_000
+WORK = 15_000
 OUTLINES = [
     [(0, 0), (6, 0), (4, 3), (2, 3)],
     [(0, 0), (5, 0), (5, 2), (2, 2), (2, 4), (0, 4)],
@@ -65,7 +65,7 @@ def planned(strip, work=WORK):
 @settings(max_examples=40, deadline=None, derandomize=True)
 @given(shaped(kinds=4, copies=5, gaps=(0, 0, 1, 2)))
 def test_any_mixture_of_shapes_is_laid_by_the_rules_with_a_bound_that_is_proven(strip):
-    planned(strip, 20_000)
+    planned(strip, 6_000)
 
 
 def least_length(strip, most):
@@ -101,7 +101,7 @@ def least_length(strip, most):
 @given(shaped(kinds=2, copies=2, gaps=(0,)))
 def test_no_bound_is_above_the_shortest_plan_there_is(strip):
     strip = replace(strip, width=min(strip.width, 11), panels=tuple(replace(p, turn_group=None) for p in strip.panels))
-    plan = planned(strip)
+    plan = planned(strip, 4_000)
     if plan is not None:
         assert plan.at_least <= least_length(strip, plan.length) <= plan.length
 
@@ -138,12 +138,12 @@ def test_a_zigzag_of_circles_is_proven_to_the_unit():
     assert 812 < sqrt(1010**2 - 600**2) < 813
 
 
-@settings(max_examples=80, deadline=None, derandomize=True)
+@settings(max_examples=40, deadline=None, derandomize=True)
 @given(st.integers(2, 60), st.integers(1, 30), st.integers(0, 400), st.integers(0, 3))
 def test_equal_circles_are_never_longer_than_their_squares(diameter, qty, more, gap):
     strip = rounds(diameter, qty, diameter + more, gap)
     across = (strip.width + gap) // (diameter + gap)
-    assert planned(strip, 5_000).length <= -(-qty // across) * (diameter + gap) - gap
+    assert planned(strip, 1_000).length <= -(-qty // across) * (diameter + gap) - gap
 
 
 def test_circles_obey_motif_and_alike_rules_and_keep_off_flaws():
@@ -177,3 +177,46 @@ def test_a_shorter_plan_in_which_shapes_interlock_is_reported_when_it_is_found()
     lengths = []
     plan = lay_plan(rounds(1000, 23, 5000), Budget(WORK, report=lambda better: lengths.append(better.length)))
     assert lengths[-1] == plan.length < 5000
+
+
+def test_trapezoids_lie_head_to_tail_where_they_may_be_turned_by_half():
+    """600 wide below and 300 above: the second takes 450 more, so three lie abreast on 1500, in four rows of 400."""
+    wedge = [(0, 0), (600, 0), (450, 400), (150, 400)]
+    turned, kept = (planned(Strip(1500, (outlined("wedge", wedge, 12, turns),))) for turns in ((0, 180), (0,)))
+    assert turned.length == 4 * 400
+    assert turned.length < kept.length <= 6 * 400
+
+
+def test_ls_interlock_and_leave_less_cloth_than_their_boxes_take():
+    corners = [(0, 0), (500, 0), (500, 200), (200, 200), (200, 600), (0, 600)]
+    plan = planned(Strip(1500, (outlined("ell", corners, 12, (0, 180)),)))
+    assert plan.length <= 1800 < 4 * 600
+
+
+def test_a_small_panel_lies_in_the_notch_of_a_large_one():
+    notched = [(0, 0), (900, 0), (900, 600), (600, 600), (600, 200), (300, 200), (300, 600), (0, 600)]
+    plan = planned(Strip(900, (outlined("notched", notched, 2), Panel("zip", 300, 400, 1), Panel("flap", 290, 390, 1))))
+    assert plan.length == 2 * 600
+
+
+def test_circles_of_two_sizes_nest_closer_than_their_squares():
+    strip = Strip(1370, (Panel("a", 400, 400, 8, shape="circle"), Panel("b", 300, 300, 12, shape="circle")))
+    boxes = lay_plan(Strip(1370, (Panel("a", 400, 400, 8), Panel("b", 300, 300, 12))), WORK)
+    assert planned(strip, 4 * WORK).length < boxes.length
+
+
+def test_panels_that_turn_together_are_turned_alike_where_outlines_interlock():
+    panels = [replace(outlined(name, OUTLINES[0], 4, (0, 180)), turn_group="t") for name in "ab"]
+    planned(Strip(13, tuple(panels)))
+
+
+def test_the_same_work_gives_the_same_plan_of_shapes():
+    strip = Strip(23, (outlined("wedge", OUTLINES[0], 5, (0, 180)), Panel("round", 7, 7, 4, shape="circle")))
+    assert lay_plan(strip, WORK) == lay_plan(strip, WORK)
+    assert lay_plan(strip, WORK, seed=1).length > 0
+
+
+def test_small_jobs_of_outlines_are_laid_the_shortest_way_there_is():
+    strip = Strip(8, (outlined("wedge", OUTLINES[0], 2, (0, 180)), outlined("ell", OUTLINES[1], 1, (0, 180))))
+    plan = planned(strip, 30_000)
+    assert plan.length == least_length(strip, plan.length)
