@@ -17,7 +17,7 @@ from functools import cached_property
 from itertools import pairwise
 from typing import Literal
 
-from plumpline.layout.outlines import Parts, Point, Points, convex_parts, extents_of, outline_of
+from plumpline.layout.outlines import Parts, Point, Points, convex_parts, extents_of, outline_of, rectangle
 
 Shape = Literal["rect", "circle"] | Points
 Start = Literal["measured", "choose", "unknown"]
@@ -120,8 +120,9 @@ class Flaw:
 
     @cached_property
     def parts(self) -> Parts:
-        """The convex parts of its outline, where they lie on the cloth."""
-        return tuple(tuple((x + self.x, y + self.y) for x, y in part) for part in convex_parts(self.outline))
+        """Its convex parts, where they lie on the cloth."""
+        outline = self.outline or rectangle(0, 0, self.w, self.h)
+        return tuple(tuple((x + self.x, y + self.y) for x, y in part) for part in convex_parts(outline))
 
     @cached_property
     def slants(self) -> tuple[tuple[Point, Point], ...]:

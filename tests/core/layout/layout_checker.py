@@ -24,7 +24,8 @@ def check(strip, plan):
         assert q.y >= 0
         assert q.x + q.w <= strip.width
         for f in strip.flaws:
-            assert not touches(f, q.x, q.y, q.w, q.h), "on a flaw"
+            clear = panel.shape != "rect" and apart(body(panel, q), flaw_corners(f), 0)
+            assert clear or not touches(f, q.x, q.y, q.w, q.h), "on a flaw"
         if panel.motif is not None:
             px, py = point(panel, q.turn)
             spots = [(m.ox, m.oy + plan.phase) for m in strip.motifs if m.id == panel.motif]
@@ -67,8 +68,12 @@ def touches(flaw, x, y, w, h):
     """Whether a rectangle lies on a flaw: on its rectangle or, if it has an outline, on what is inside that."""
     if x >= flaw.x + flaw.w or flaw.x >= x + w or y >= flaw.y + flaw.h or flaw.y >= y + h:
         return False
-    outline = [(a + flaw.x, b + flaw.y) for a, b in flaw.outline]
-    return not outline or outlines_overlap(outline, [(x, y), (x + w, y), (x + w, y + h), (x, y + h)])
+    return not flaw.outline or outlines_overlap(flaw_corners(flaw), [(x, y), (x + w, y), (x + w, y + h), (x, y + h)])
+
+
+def flaw_corners(flaw):
+    corners = flaw.outline or [(0, 0), (flaw.w, 0), (flaw.w, flaw.h), (0, flaw.h)]
+    return [(a + flaw.x, b + flaw.y) for a, b in corners]
 
 
 def extents(panel, turn):

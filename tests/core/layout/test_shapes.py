@@ -152,7 +152,8 @@ def test_circles_obey_motif_and_alike_rules_and_keep_off_flaws():
     alike = Panel("alike", 4, 4, 3, group="g", shape="circle")
     planned(Strip(20, (rose, alike), repeat, motifs))
     planned(Strip(20, (rose, alike), repeat, motifs, flaws=(Flaw(3, 3, 5, 5),)))
-    planned(Strip(20, (Panel("round", 6, 6, 5, shape="circle"),), flaws=(Flaw(3, 3, 5, 5),)))
+    notch = Flaw.outlined([(0, 0), (9, 0), (0, 12)])
+    planned(Strip(20, (Panel("round", 6, 6, 5, shape="circle"),), flaws=(Flaw(3, 13, 5, 5), notch)))
 
 
 def test_the_straight_plan_of_shapes_cuts_their_boxes_apart_with_a_bound_that_holds_for_the_shapes():
