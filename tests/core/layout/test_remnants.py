@@ -55,10 +55,10 @@ def random_remnant(random):
 def test_plans_keep_clear_of_outlines_and_no_bound_lies_above_the_shortest():
     random = Random(7)
     proven = exhausted = beside_slants = 0
-    for _ in range(110):
+    for _ in range(80):
         strip = random_remnant(random)
         try:
-            plan = lay_plan(strip, 25_000)
+            plan = lay_plan(strip, 15_000)
         except CannotLay:
             continue
         check(strip, plan)
@@ -68,8 +68,8 @@ def test_plans_keep_clear_of_outlines_and_no_bound_lies_above_the_shortest():
         exhausted += plan.proof_name == "exhaustive"
         beside_slants += any(q for q in plan.placements for f in strip.flaws if _boxes_meet(q, f))
         check_cuts(strip, straight_plan(strip, 2_000))
-    assert proven > 50
-    assert exhausted > 10
+    assert proven > 40
+    assert exhausted > 5
     assert beside_slants > 20
 
 
