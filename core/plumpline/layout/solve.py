@@ -34,7 +34,9 @@ from plumpline.layout.strip import Placement, Plan, StraightPlan, Strip
 WIDTHS = (1, 6, 40, 250, 1_500, 9_000)
 GUIDES: tuple[Guide, ...] = ("even", "larger first", "largest first")
 CLIMBED = 3
-ODDS = (3, 1)  # of a dive and of a climb to find a shorter plan
+MANY_SIZES = (3, 1)  # odds of a dive and of a climb to find a shorter plan where sizes are many
+FEW_SIZES = (1, 2)
+MOST_SECTIONED = 16  # sizes up to which row sections are looked at
 
 
 def lay_plan(strip: Strip, work: int | Budget, seed: int = 0) -> Plan:
@@ -100,9 +102,10 @@ class Planner:
         return self.search.best
 
     @property
-    def _dives(self) -> bool:
-        """Whether the job is one for dives: panels of several kinds that may lie anywhere."""
-        return self.best.desk.free and len(self.best.desk.kinds) > 1
+    def _many_sizes(self) -> bool:
+        """Whether the job is one for dives: panels of many sizes that may lie anywhere."""
+        kinds = self.best.desk.kinds
+        return self.best.desk.free and 2 * len(kinds) >= sum(kind.qty for kind in kinds) > 1
 
     def steps(self) -> Slices[None]:
         """Spend the budget slice by slice until plan and bound meet; ``plan`` can be had after the first slice."""
@@ -155,7 +158,7 @@ class Planner:
             tried = yield from lay_starts(self.search)
         choices = [choice for _, choice in tried]
         self._meet()
-        if self._dives and not self.search.over:
+        if self._many_sizes and not self.search.over:
             # Few dives reach the length of the area where it can be reached, and then no bound is needed.
             with self.budget.portion(1, 5):
                 yield from dive(self.search, choices[:CLIMBED])
@@ -166,15 +169,19 @@ class Planner:
         """Bounds that cost little: those of no programme, then the programmes while they can still tell."""
         self._meet()
         if not self.search.over:
-            with self.budget.portion(1, 3):
+            # With many sizes the area is nearly always the best bound, and the time is better spent on plans.
+            with self.budget.portion(1, 12 if len(self.best.desk.kinds) > MOST_SECTIONED else 3):
                 yield from self.bounds.strengthen(self.search.to_beat)
             self.bounds.round_up(self.search.to_beat)
             self._meet()
         yield from self._section(1, 16)
 
     def _section(self, part: int, of: int) -> Slices[None]:
-        """Raise the bounds by the search over row sections, which goes on where it was left."""
-        if not self.search.over:
+        """Raise the bounds by the search over row sections, which goes on where it was left.
+
+        Many sizes make far more sections than can be looked at.
+        """
+        if not self.search.over and len(self.best.desk.kinds) <= MOST_SECTIONED:
             with self.budget.portion(part, of):
                 yield from self.bounds.section(self.search.to_beat)
             self._meet()
@@ -208,8 +215,9 @@ class Planner:
     def _improve(self, choices: Sequence[Choice]) -> Slices[None]:
         """The local searches that suit the job: dives are for panels that may lie anywhere."""
         climbing = climb(self.search, choices)
-        if self._dives:
-            yield from share(self.search, (dive(self.search, choices), climbing), ODDS)
+        if self.best.desk.free and len(self.best.desk.kinds) > 1:
+            tools = dive(self.search, choices), climbing
+            yield from share(self.search, tools, MANY_SIZES if self._many_sizes else FEW_SIZES)
         else:
             yield from climbing
 
