@@ -46,7 +46,7 @@ function Dimensions({ sheet, cloth, plan, px, reach }) {
   const below = content.y + content.height + 11 * px;
   const beside = content.x - 9 * px;
   const bar = 4 * px;
-  const middle = -Math.min(laid, reach * 0.7) / 2;
+  const middle = laid <= reach ? -laid / 2 : -reach * 0.35; // of a plan longer than the view, where it begins
   const along = say('along', { length: (plan.laid ?? cloth.laid).text });
   return html`<g class="plan-dimension">
     <path d="M0 ${below - bar}V${below + bar}M0 ${below}H${usable}M${usable} ${below - bar}V${below + bar}" />
