@@ -196,7 +196,7 @@ def test_every_kind_of_proof_has_its_words():
     from plumpline.answer import REASONS
 
     proofs = {"tallest", "area", "rows", "wider-than-half", "stacks", "spaced-rows", "residue-rows"}
-    assert set(REASONS) == proofs | {"possible-lengths", "each-way", "exhaustive"}
+    assert set(REASONS) == proofs | {"possible-lengths", "each-way", "row-sections", "exhaustive"}
 
 
 def test_a_wider_cloth_is_named_for_panels_on_their_side_too():
