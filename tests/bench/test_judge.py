@@ -3,7 +3,7 @@
 import pytest
 from bench.layout.judge import length_of
 from bench.layout.made_up import made_up_jobs
-from bench.layout.peers import by_rectpack, least_possible
+from bench.layout.peers import by_cp_sat, by_rectpack, least_possible
 from bench.layout.problems import FAMILIES, published
 
 PLAIN = {"name": "two", "width": 10, "items": [[6, 4, 1], [4, 5, 2]]}
@@ -76,6 +76,11 @@ def test_the_made_up_jobs_are_the_same_every_time_and_all_have_a_length():
     assert all(problem.best_known > 0 for problem in FAMILIES["unseen"]())
 
 
-def test_the_peer_lays_what_fits_exactly():
+def test_the_peers_lay_what_fits_exactly():
     pytest.importorskip("rectpack")
-    assert by_rectpack(10, [(5, 4), (5, 4), (10, 3)], 5.0)[0] == 7
+    pytest.importorskip("ortools")
+    pieces = [(5, 4), (5, 4), (10, 3)]
+    instance = {"name": "exact", "width": 10, "items": [[w, h, 1] for w, h in pieces]}
+    exact, is_proven, _ = by_cp_sat(10, pieces, 5.0)
+    assert length_of(instance, by_rectpack(10, pieces, 5.0)[0]) == length_of(instance, exact) == 7
+    assert is_proven

@@ -127,7 +127,7 @@ class SectionSearch:
             self.at_least = min(level, below)
             if level >= below or self.budget.over or self._waiting > MOST_OPEN:
                 return
-            self._look_at(self._next_of(level), level, below)
+            yield from self._look_at(self._next_of(level), level, below)
             if self.budget.slice_done():
                 yield
         if not self.finished:
@@ -140,7 +140,7 @@ class SectionSearch:
             del self._open[level]
         return state
 
-    def _look_at(self, state: State, level: int, below: int) -> None:
+    def _look_at(self, state: State, level: int, below: int) -> Slices[None]:
         self.states += 1
         if not any(state.left):
             self.finished = True
@@ -153,7 +153,7 @@ class SectionSearch:
         if needed > level:
             self._put(state, needed, below)
         else:
-            self._expand(state, rests, level, below)
+            yield from self._expand(state, rests, level, below)
 
     def _put(self, state: State, needed: int, below: int) -> None:
         needed = -(-needed // self.unit) * self.unit
@@ -178,11 +178,19 @@ class SectionSearch:
             self._duals.append(dual)
             self._weight_of.clear()
 
-    def _expand(self, state: State, rests: list[int], level: int, below: int) -> None:
-        """Add every state that some of the bars left, started now, lead to."""
+    def _expand(self, state: State, rests: list[int], level: int, below: int) -> Slices[None]:
+        """Add every state that some of the bars left, started now, lead to.
+
+        Of narrow bars there are more such choices than can be looked at; a state that is not done with stays open.
+        """
         y = state.y
         waiting = [(0, state, rests)]
         while waiting:
+            if self.budget.over or self._waiting > MOST_OPEN:
+                self._put(state, level, below)
+                return
+            if self.budget.slice_done():
+                yield
             first, now, rests = waiting.pop()
             startable = [
                 (way, wider) for way, wider in self._wider_of(now.across)

@@ -1,10 +1,10 @@
 """Other ways to lay the same pieces, for comparison: every rule of rectpack, and the CP-SAT solver of OR-tools."""
 
-import math
 import time
+from typing import Any
 
 Pieces = list[tuple[int, int]]
-Placed = list[tuple[int, int, int, int]]  # x, y, w, h
+Layout = list[dict[str, Any]]  # as the judge takes it, panels named by their place among the pieces
 
 RULES = (
     "MaxRectsBl", "MaxRectsBssf", "MaxRectsBaf", "MaxRectsBlsf",
@@ -20,50 +20,56 @@ def least_possible(width: int, pieces: Pieces) -> int:
     return max(-(-area // width), max(h for _, h in pieces), sum(h for w, h in pieces if 2 * w > width))
 
 
-def by_rectpack(width: int, pieces: Pieces, seconds: float) -> tuple[int, float]:
-    """Every rule with every order, the strip lowered below the best until nothing fits; length and seconds used."""
+def by_rectpack(width: int, pieces: Pieces, seconds: float) -> tuple[Layout, float]:
+    """Every rule with every order, the strip lowered below the best until nothing fits; layout and seconds used."""
     import rectpack
 
     orders = [getattr(rectpack, name) for name in SORTS]
     orders.append(lambda rects: sorted(rects, key=lambda r: (-r[1], -r[0])))
     orders.append(lambda rects: sorted(rects, key=lambda r: (-r[0], -r[1])))
-    began, best, better = time.process_time(), sum(h for _, h in pieces), True
+    began, top, best, better = time.process_time(), sum(h for _, h in pieces) + 1, [], True
     least = least_possible(width, pieces)
     while better:
         better = False
         for rule in (getattr(rectpack, name) for name in RULES):
             for order in orders:
                 used = time.process_time() - began
-                if used > seconds or best <= least:
+                if used > seconds or top <= least:
                     return best, used
-                top = _packed(rectpack, rule, order, width, best - 1, pieces)
-                if top is not None:
-                    best, better = top, True
+                placed = _packed(rectpack, rule, order, width, top - 1, pieces)
+                if len(placed) == len(pieces):
+                    top, better = max(y + h for _, _, y, _, h, _ in placed), True
+                    best = [_spot(rid, x, y) for _, x, y, _, _, rid in placed]
     return best, time.process_time() - began
 
 
-def _packed(rectpack: object, rule: object, order: object, width: int, height: int, pieces: Pieces) -> int | None:
-    packer = rectpack.newPacker(  # type: ignore[attr-defined]
-        mode=rectpack.PackingMode.Offline, pack_algo=rule, sort_algo=order, rotation=False  # type: ignore[attr-defined]
+def _packed(rectpack: Any, rule: Any, order: Any, width: int, height: int, pieces: Pieces) -> list[tuple[int, ...]]:
+    packer = rectpack.newPacker(
+        mode=rectpack.PackingMode.Offline, pack_algo=rule, sort_algo=order, rotation=False
     )
-    for w, h in pieces:
-        packer.add_rect(w, h)
+    for i, (w, h) in enumerate(pieces):
+        packer.add_rect(w, h, rid=i)
     packer.add_bin(width, height)
     packer.pack()
-    placed = packer.rect_list()
-    return max(y + h for _, _, y, _, h, _ in placed) if len(placed) == len(pieces) else None
+    placed: list[tuple[int, ...]] = packer.rect_list()
+    return placed
 
 
-def by_cp_sat(width: int, pieces: Pieces, seconds: float) -> tuple[int | None, bool, float]:
-    """No-overlap in two dimensions with both cumulatives; length or None, whether proven, wall seconds."""
+def _spot(piece: int, x: int, y: int) -> dict[str, Any]:
+    return {"panel": str(piece), "x": x, "y": y, "turn": 0}
+
+
+def by_cp_sat(width: int, pieces: Pieces, seconds: float) -> tuple[Layout, bool, float]:
+    """No-overlap in two dimensions with both cumulatives; layout if any, whether proven the shortest, wall seconds."""
     from ortools.sat.python import cp_model
 
     most = _shelves(width, pieces)
     model = cp_model.CpModel()
     top = model.new_int_var(least_possible(width, pieces), most, "top")
-    across, along, last = [], [], {}
+    across, along, corners, last = [], [], [], {}
     for i, (w, h) in enumerate(pieces):
         x, y = model.new_int_var(0, width - w, f"x{i}"), model.new_int_var(0, most - h, f"y{i}")
+        corners.append((x, y))
         across.append(model.new_fixed_size_interval_var(x, w, f"across{i}"))
         along.append(model.new_fixed_size_interval_var(y, h, f"along{i}"))
         model.add(y + h <= top)
@@ -81,7 +87,9 @@ def by_cp_sat(width: int, pieces: Pieces, seconds: float) -> tuple[int | None, b
     status = solver.solve(model)
     used = time.perf_counter() - began
     found = status in (cp_model.OPTIMAL, cp_model.FEASIBLE)
-    return (math.floor(solver.objective_value) if found else None), status == cp_model.OPTIMAL, used
+    placed = enumerate(corners if found else [])
+    layout = [_spot(i, solver.value(x), solver.value(y)) for i, (x, y) in placed]
+    return layout, status == cp_model.OPTIMAL, used
 
 
 def _shelves(width: int, pieces: Pieces) -> int:

@@ -12,12 +12,12 @@ from plumpline.layout import Budget, Panel, Strip, sections
 from plumpline.layout.bounds import Bounds
 from plumpline.layout.budget import to_its_end
 from plumpline.layout.sections import Rule, SectionSearch
-from plumpline.layout.sets import Bar, Bars, ListedSets
+from plumpline.layout.sets import Bar, Bars, ListedSets, SizedSets
 
 PLENTY = 10**6
 
 
-def search(width, kinds, work=PLENTY):
+def search(width, kinds, work=PLENTY, sets=ListedSets):
     """`kinds` are (copies, size, length, residues, step, columns), each with one way."""
     bars = Bars(
         width,
@@ -25,7 +25,7 @@ def search(width, kinds, work=PLENTY):
         tuple((kind[0], (number,)) for number, kind in enumerate(kinds)),
     )
     rules = tuple(Rule(long, residues or (), step) for _, _, long, residues, step, _ in kinds)
-    return SectionSearch(bars, rules, ListedSets(bars, Budget(PLENTY)).heaviest, Budget(work))
+    return SectionSearch(bars, rules, sets(bars, Budget(PLENTY)).heaviest, Budget(work))
 
 
 @st.composite
@@ -91,6 +91,21 @@ def test_slices_of_the_search_are_short():
         spent.append(found.budget.spent)
     assert len(spent) > 2
     assert max(b - a for a, b in pairwise(spent)) < 30_000
+
+
+def test_narrow_panels_of_many_sizes_take_no_more_work_than_there_is():
+    # All of them fit side by side: nine to the eighth choices at the very first line across.
+    narrow = [(8, 5 + n % 3, 11 + n, None, 1, None) for n in range(8)]
+    found = search(400, narrow, 100_000, SizedSets)
+    spent = [found.budget.spent for _ in found.run(60)]
+    assert max(b - a for a, b in pairwise(spent)) < 30_000
+    assert 100_000 <= found.budget.spent < 130_000
+    proved = found.at_least
+    assert proved < 60
+    assert not found.finished
+    found.budget.limit = 200_000
+    to_its_end(found.run(60))
+    assert proved <= found.at_least < 60
 
 
 def test_twenty_four_panels_of_five_sizes_are_proven_by_their_rows():
