@@ -28,7 +28,6 @@ Item = tuple[int, int]  # panel, way (-1: whichever is best)
 
 NEAR = 12
 SINKS = 2
-UNITS_PER_SECTION = 1
 
 
 @dataclass(frozen=True)
@@ -67,7 +66,7 @@ class Nest:
         self.flaws = [Body(flaw.parts) for flaw in strip.flaws]
         self._no_fits: dict[tuple[int, int], NoFit] = {}
         self._on_flaws: dict[int, list[NoFit]] = {}
-        self.sections = 0
+        self.work = 0
 
     def no_fit(self, first: int, second: int) -> NoFit:
         """Where a way may not lie beside another."""
@@ -86,7 +85,7 @@ class Nest:
         """The rows barred to a way at ``x``."""
         for other, left, y in laid:
             no_fit = self.no_fit(other, way)
-            self.sections += len(no_fit.polygons) + 1
+            self.work += no_fit.cost
             for low, high in no_fit.rows(x - left):
                 yield low + y, high + y
         for no_fit in self.on_flaws(way):
@@ -96,7 +95,7 @@ class Nest:
         """The columns barred to a way at ``y``."""
         for other, x, bottom in laid:
             no_fit = self.no_fit(other, way)
-            self.sections += len(no_fit.polygons) + 1
+            self.work += no_fit.cost
             for low, high in no_fit.columns(y - bottom):
                 yield low + x, high + x
         for no_fit in self.on_flaws(way):
@@ -111,8 +110,8 @@ class Nest:
             _, spot = min((self._key(spot), spot) for spot in (self._lowest(laid, way) for way in ways))
             laid.append(spot)
             overshoot += self.above(spot, target)
-            self.budget.spend(UNITS_PER_SECTION * self.sections)
-            self.sections = 0
+            self.budget.spend(self.work)
+            self.work = 0
             if overshoot > limit or self.budget.over:
                 return None
             if self.budget.slice_done():

@@ -219,12 +219,12 @@ def _parts_overlap(first: Points, second: Points) -> bool:
     return all(cross(a, b, (0, 0)) > 0 for a, b in _edges(no_fit(first, second)))
 
 
-def contains(outline: Points, left: int, bottom: int, right: int, top: int) -> bool:
-    """Whether a rectangle lies within an outline: no side runs through it, and it is not outside."""
-    box = rectangle(left, bottom, right, top)
+def contains(outline: Points, parts: Parts, box: Points) -> bool:
+    """Whether a rectangle lies within an outline of these parts: no side runs through it, and it is not outside."""
+    (left, bottom), _, (right, top), _ = box
     through = any(
         max(ax, bx) > left and min(ax, bx) < right and max(ay, by) > bottom and min(ay, by) < top
         and len({cross((ax, ay), (bx, by), corner) > 0 for corner in box if cross((ax, ay), (bx, by), corner)}) == 2
         for (ax, ay), (bx, by) in _edges(outline)
     )
-    return not through and overlap(convex_parts(outline), (box,))
+    return not through and overlap(parts, (box,))

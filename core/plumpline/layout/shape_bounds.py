@@ -31,13 +31,15 @@ from math import ceil, isqrt
 
 from plumpline.layout.bounds import Bound, Bounds
 from plumpline.layout.budget import Budget, Slices
-from plumpline.layout.outlines import Points, contains, doubled_area
+from plumpline.layout.outlines import Points, contains, convex_parts, doubled_area, rectangle
 from plumpline.layout.places import possible_turns
 from plumpline.layout.shapes import boxed, ceil_root
 from plumpline.layout.strip import Json, Panel, Strip
 
 LESS_THAN_PI = Fraction(333, 106)
 MORE_THAN_2_BY_ROOT_3 = Fraction(11_547_006, 10_000_000)
+
+MOST_LINES = 9
 
 Within = tuple[int, int, int, int]  # x, y, w, h
 
@@ -114,15 +116,18 @@ def inscribed(panel: Panel) -> Within | None:
 def _within(outline: Points) -> Iterator[Within]:
     """Rectangles within an outline whose sides run through corners of it, or halfway between two."""
     xs, ys = _lines([x for x, _ in outline]), _lines([y for _, y in outline])
+    parts = convex_parts(outline)
     for left, right in combinations(xs, 2):
         for bottom, top in combinations(ys, 2):
-            if contains(outline, left, bottom, right, top):
+            if contains(outline, parts, rectangle(left, bottom, right, top)):
                 yield left, bottom, right - left, top - bottom
 
 
 def _lines(corners: list[int]) -> list[int]:
+    """The corners and halves between them; of many corners, as in a traced outline, only some."""
     ordered = sorted(dict.fromkeys(corners))
-    return sorted(dict.fromkeys([*ordered, *((a + b) // 2 for a, b in pairwise(ordered))]))
+    lines = sorted(dict.fromkeys([*ordered, *((a + b) // 2 for a, b in pairwise(ordered))]))
+    return lines[:: -(-len(lines) // MOST_LINES)]
 
 
 def true_area(strip: Strip) -> Fraction:

@@ -11,6 +11,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from fractions import Fraction
+from functools import cached_property
 from itertools import pairwise
 from math import isqrt
 
@@ -91,6 +92,11 @@ class NoFit:
     sideways: Parts = ()
     apart: int = 0
     shift: int = 0
+
+    @cached_property
+    def cost(self) -> int:
+        """The work of one section, in units."""
+        return 1 + sum(len(polygon) for polygon in self.polygons) // 5
 
     def rows(self, dx: int) -> Iterator[Barred]:
         """The rows, counted from the first body's own, that are barred to the second ``dx`` to its right."""

@@ -3,7 +3,7 @@
 from dataclasses import replace
 from functools import cache
 from itertools import product
-from math import sqrt
+from math import cos, pi, sin, sqrt
 
 import pytest
 from hypothesis import given, settings
@@ -221,3 +221,13 @@ def test_small_jobs_of_outlines_are_laid_the_shortest_way_there_is():
     strip = Strip(8, (outlined("wedge", OUTLINES[0], 2, (0, 180)), outlined("ell", OUTLINES[1], 1, (0, 180))))
     plan = planned(strip, 30_000)
     assert plan.length == least_length(strip, plan.length)
+
+
+def test_a_traced_outline_of_many_corners_has_its_plan_at_once():
+    """A disc of 48 corners: its plan may use no more work than it is given, and its bound costs little."""
+    corners = [(round(500 + 500 * cos(k * pi / 24)), round(500 + 500 * sin(k * pi / 24))) for k in range(48)]
+    budget = Budget(WORK)
+    plan = lay_plan(Strip(2100, (outlined("disc", corners, 6),)), budget)
+    assert plan.length <= 3000
+    assert plan.at_least >= 1000
+    assert budget.spent < 10 * WORK
