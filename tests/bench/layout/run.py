@@ -178,7 +178,7 @@ def row(families: tuple[str, ...], seconds: float, mean: float, worst: float, fo
     counts = COUNTS.get((families, seconds), (0, 0, 0))
     is_met = reached <= mean and max(ratios) <= worst
     is_met = is_met and all(map(ge, (best, proven, steps), (share * len(results) for share in counts)))
-    aims = [f"{aim:.4f}".rstrip("0") for aim in (mean, worst) if aim < math.inf]
+    aims = [f"{aim:g}" for aim in (mean, worst) if aim < math.inf]
     aims += [f"{share:.0%} {what}" for share, what in zip(counts, HEAD[-3:], strict=True) if share]
     return [
         "+".join(families), f"{seconds:g}", f"{mean_of([r['processor'] for r in results]):.2f}",
