@@ -1,5 +1,7 @@
 """The shortest lay plan of a strip by OR-tools CP-SAT; shares nothing with the engine."""
 
+from itertools import pairwise
+
 from layout_checker import extents, point
 
 
@@ -32,8 +34,9 @@ class _Model:
 
     def lay(self):
         for panel in self.strip.panels:
-            for _ in range(panel.qty):
-                self._lay_copy(panel)
+            copies = [self._lay_copy(panel) for _ in range(panel.qty)]
+            for one, next_one in pairwise(copies):
+                self.model.add(one <= next_one)  # copies are alike: one order is enough
         self.model.add_no_overlap_2d(self.across, self.along)
         # Neither is needed, both help the solver: what lies on one line fits the width, or the length.
         self.model.add_cumulative(self.along, self.wide, self.strip.width + self.strip.gap)
@@ -63,6 +66,7 @@ class _Model:
                         taken = self.turned.setdefault((panel.turn_group, other), model.new_bool_var("turned"))
                         model.add_implication(way, ~taken)
         model.add_exactly_one(ways)
+        return y
 
     def _clear_of_flaws(self, x, y, w, h, way):
         for f in self.strip.flaws:

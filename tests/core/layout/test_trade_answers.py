@@ -37,9 +37,9 @@ def test_a01_with_the_motif_on_all_twelve_faces_one_repeat_is_not_spent_on_each(
         Panel("seat top", 44, 44, 4, motif="m", dx=22, dy=22), Panel("back face", 42, 42, 8, motif="m", dx=21, dy=21)
     )
     strip = Strip(108, (*faces, *PORCH_BOXING), Repeat(54, 54), (Motif("m", 27, 0),), "choose")
-    plan = laid(strip, 2 * FULL_WORK)
+    plan = laid(strip, 5 * FULL_WORK)
     # Six rows of two faces, five repeats from the first to the last.
-    assert 2 * (5 * 27 + 21) <= plan.length <= 384  # half an inch more than the solver's
+    assert 2 * (5 * 27 + 21) <= plan.length <= 383
 
 
 def bench_slabs(turns):
