@@ -7,8 +7,8 @@ window.start = (request) => {
   const since = performance.now();
   worker = new Worker(new URL('worker.js', import.meta.url), { type: 'module' });
   worker.addEventListener('message', ({ data }) => {
-    if (data.broken) throw new Error(data.broken);
-    if (data.id) waiting(data.reply);
+    if (data.broken ?? data.error) throw new Error(data.broken ?? data.error);
+    if ('reply' in data) waiting(data.reply); // not what comes before it while a plan is looked for
   });
   return put(request, since);
 };
