@@ -28,6 +28,14 @@ PERSIST = """
     return %s;
   };
 """
+# A maker who presses Back at the first sight of a sheet.
+BACK_AT_ONCE = """
+  new MutationObserver((_, observer) => {
+    if (!document.querySelector('dialog[open]')) return;
+    observer.disconnect();
+    history.back();
+  }).observe(document, { attributes: true, childList: true, subtree: true });
+"""
 # A newer Plumpline: the same app, one version of the database on.
 NEWER = """
   const open = IDBFactory.prototype.open;
@@ -68,6 +76,17 @@ def test_a_killed_app_opens_again_at_the_sheet_that_was_open(
     page.go_back()
     expect(page.get_by_role("dialog")).to_have_count(0)
     expect(maker_at(page).row("Cloth width")).to_contain_text("54 in")
+
+
+def test_back_pressed_as_a_sheet_opens_closes_no_more_than_the_sheet(maker: Maker) -> None:
+    """Fault B21."""
+    maker.start_job()
+    maker.go_to("cloth")
+    maker.page.evaluate(f"() => {{ {BACK_AT_ONCE} }}")
+    maker.touch(maker.row("Cloth width"))
+    expect(maker.page.get_by_role("dialog")).to_have_count(0)
+    expect(maker.find("job.cloth")).to_have_attribute("aria-current", "page")
+    expect(maker.row("Cloth width")).to_be_visible()
 
 
 def test_undo_and_redo_go_many_steps_and_outlive_a_restart(

@@ -16,7 +16,7 @@
 //   autoFocus    put the keyboard on the tape when shown
 //   onDone       Enter on a hardware keyboard
 // Hardware keys: digits, space, '-', '/', '.', ',' and Backspace; arrows, Page and Home/End move the tape.
-import { html, useEffect, useRef, useSignal } from './html.js';
+import { html, useEffect, useLayoutEffect, useRef, useSignal } from './html.js';
 import { Figure, Fractions } from './figure.js';
 import { DigitKeys, Face, Key } from './key.js';
 import { findReading, scaleOf, tapeEnd } from './readings.js';
@@ -163,8 +163,9 @@ export function MeasureEntry(props) {
   useEffect(() => {
     if (props.autoFocus) root.current.querySelector('.tape').focus({ preventScroll: true });
   }, []);
-  useEffect(() => { live.value = null; }, [given]);
-  useEffect(() => {
+  // Before the page is seen: a key pressed at first sight must not be taken back.
+  useLayoutEffect(() => { live.value = null; }, [given]);
+  useLayoutEffect(() => {
     typing.value = null;
     message.value = '';
   }, [scale, reading]);

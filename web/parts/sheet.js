@@ -3,14 +3,15 @@
 // Sheet({title, onClose, children, footer?, wide?})   shown while rendered; footer: an action bar's content
 // The back button works by one history entry with the same address ({sheet: id} in its state). On closing
 // any other way that entry is taken back, so navigate only from onClosed (called after it is gone).
-import { html, useEffect, useId, useLayoutEffect, useRef } from './html.js';
+import { html, useId, useLayoutEffect, useRef } from './html.js';
 import { Icon } from './icon.js';
 import { say } from './words.js';
 
+// The entry is there before the sheet is seen: a Back pressed at the first sight of it must not go a step too far.
 function useBackCloses(id, onClose, onClosed) {
   const latest = useRef({});
   latest.current = { onClose, onClosed };
-  useEffect(() => {
+  useLayoutEffect(() => {
     history.pushState({ ...history.state, sheet: id }, '');
     const onBack = () => {
       if (history.state?.sheet !== id) latest.current.onClose();
@@ -30,6 +31,7 @@ export function Sheet({ title, onClose, onClosed, children, footer, wide }) {
   const id = useId();
   const dialog = useRef(null);
   const heading = useRef(null);
+  useBackCloses(id, onClose, onClosed);
   useLayoutEffect(() => {
     const before = document.activeElement;
     const shown = dialog.current;
@@ -40,7 +42,6 @@ export function Sheet({ title, onClose, onClosed, children, footer, wide }) {
       before?.focus?.({ preventScroll: true });
     };
   }, []);
-  useBackCloses(id, onClose, onClosed);
   const onCancel = (event) => {
     event.preventDefault();
     onClose();
