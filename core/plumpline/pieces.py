@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from plumpline.geometry import Point as Point
 from plumpline.job import Face
-
-Point = tuple[int, int]
 
 
 @dataclass(frozen=True)

@@ -1,0 +1,144 @@
+# Exact geometry in whole nanometres: π, roots, points on arcs, areas and corners found from measured distances.
+"""No float comes near a length here, so the same figures come out on every machine.
+
+Whatever is not whole is rounded once, half to even. Points are (across, up) in nm, outlines run anticlockwise. An angle
+is a `Fraction` of a full turn, counted anticlockwise from "to the right".
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from fractions import Fraction
+from itertools import pairwise
+from math import isqrt
+
+from plumpline.lengths import round_half_even
+
+Point = tuple[int, int]
+
+#: π to 50 decimals, as published in OEIS A000796.
+PI = Fraction(314159265358979323846264338327950288419716939937510, 10**50)
+
+# Sines are whole numbers of 1 / _ONE: at 100 m from the centre an error of some units is 10^-27 nm.
+_ONE = 1 << 128
+
+
+def circumference(diameter: int) -> int:
+    """The edge of a round, π · diameter, in nm."""
+    return round_half_even(PI * diameter)
+
+
+def diameter_round(edge: int) -> int:
+    """The diameter of the round with this edge, in nm."""
+    return round_half_even(edge / PI)
+
+
+def root(square: int | Fraction) -> int:
+    """The square root of a number not below 0."""
+    whole = isqrt(int(square))
+    middle = Fraction(2 * whole + 1, 2) ** 2
+    above = square > middle or (square == middle and whole % 2 == 1)
+    return whole + above
+
+
+def on_the_bias(width: int) -> int:
+    """The diagonal of a square, width · √2: what a true bias strip of this width takes along the selvedge, in nm."""
+    return root(2 * width * width)
+
+
+def distance(one: Point, other: Point) -> int:
+    """From point to point, in nm."""
+    return root((one[0] - other[0]) ** 2 + (one[1] - other[1]) ** 2)
+
+
+def perimeter(outline: Sequence[Point]) -> int:
+    """All sides of an outline together, in nm, each rounded as it is cut."""
+    return sum(distance(one, other) for one, other in _sides(outline))
+
+
+def area(outline: Sequence[Point]) -> Fraction:
+    """What an outline holds, in nm²; negative if it runs clockwise."""
+    return Fraction(sum(ax * by - bx * ay for (ax, ay), (bx, by) in _sides(outline)), 2)
+
+
+def _sides(outline: Sequence[Point]) -> list[tuple[Point, Point]]:
+    return list(pairwise([*outline, *outline[:1]]))
+
+
+def at_angle(centre: tuple[int | Fraction, int | Fraction], radius: int | Fraction, angle: Fraction) -> Point:
+    """The point of a circle in this direction from its centre: the nearest whole nm either way, up to 100 m away."""
+    cosine, sine = _direction(angle)
+    return round_half_even(centre[0] + radius * cosine), round_half_even(centre[1] + radius * sine)
+
+
+def arc(
+    centre: tuple[int | Fraction, int | Fraction], radius: int | Fraction, start: Fraction, end: Fraction, sag: int
+) -> tuple[Point, ...]:
+    """Points along an arc, both ends included, so close that no chord lies more than ``sag`` nm inside it."""
+    steps = max(1, -(-_chords(radius, sag) * abs(end - start) // 1))
+    return tuple(
+        at_angle(centre, radius, start + (end - start) * Fraction(i, int(steps))) for i in range(int(steps) + 1)
+    )
+
+
+def round_outline(diameter: int, sag: int) -> tuple[Point, ...]:
+    """A circle from the lower left corner of its square, its first point on the right."""
+    half = Fraction(diameter, 2)
+    return arc((half, half), half, Fraction(0), Fraction(1), sag)[:-1]
+
+
+def _chords(radius: int | Fraction, sag: int) -> int:
+    """How many chords around a full circle, a power of two from 8 on, keep within ``sag`` of it."""
+    chords = 8
+    while radius * (1 - _direction(Fraction(1, 2 * chords))[0]) > sag:
+        chords *= 2
+    return chords
+
+
+def _direction(angle: Fraction) -> tuple[Fraction, Fraction]:
+    """Cosine and sine, the same to the last digit in every eighth of the circle."""
+    eighths, within = divmod(angle % 1 * 8, 1)
+    if eighths % 2:
+        within = 1 - within
+    x, y = _in_first_eighth(within / 8)
+    if eighths in (1, 2, 5, 6):
+        x, y = y, x
+    return Fraction(x if eighths in (0, 1, 6, 7) else -x, _ONE), Fraction(y if eighths < 4 else -y, _ONE)
+
+
+def _in_first_eighth(angle: Fraction) -> tuple[int, int]:
+    """Cosine and sine in units of 1 / `_ONE` by the power series, whose rest is below its first term left out."""
+    radians = round_half_even(2 * PI * angle * _ONE)
+    sums, term, n = [0, 0, 0, 0], _ONE, 0
+    while term:
+        sums[n % 4] += term
+        n += 1
+        term = term * radians // (_ONE * n)
+    return sums[0] - sums[2], sums[1] - sums[3]
+
+
+def third_corner(one: Point, other: Point, from_one: int, from_other: int) -> Point | None:
+    """The corner to the left of the line from one to the other, at these distances; None where they do not meet."""
+    dx, dy = other[0] - one[0], other[1] - one[1]
+    square = dx * dx + dy * dy
+    along = Fraction(from_one**2 - from_other**2 + square, 2 * square)
+    aside = Fraction(from_one**2, square) - along**2
+    if aside < 0:
+        return None
+    return round_half_even(one[0] + along * dx - _times_root(dy, aside)), round_half_even(
+        one[1] + along * dy + _times_root(dx, aside)
+    )
+
+
+def _times_root(factor: int, square: Fraction) -> Fraction:
+    """A number times a square root: exact where the root is, else within 2^-64."""
+    n, d = square.numerator * factor * factor, square.denominator
+    size = Fraction(isqrt(n * d << 128), d << 64)
+    return size if factor >= 0 else -size
+
+
+def triangle(base: int, right: int, left: int) -> tuple[Point, Point, Point] | None:
+    """The triangle on its base with these sides, all in nm, from its lower left corner; None if they do not close."""
+    ends = (0, 0), (base, 0)
+    top = third_corner(*ends, left, right)
+    return top and (*ends, top)
