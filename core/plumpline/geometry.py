@@ -8,6 +8,7 @@ is a `Fraction` of a full turn, counted anticlockwise from "to the right".
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from fractions import Fraction
 from itertools import pairwise
 from math import isqrt
@@ -23,12 +24,12 @@ PI = Fraction(314159265358979323846264338327950288419716939937510, 10**50)
 _ONE = 1 << 128
 
 
-def circumference(diameter: int) -> int:
-    """The edge of a round, π · diameter, in nm."""
-    return round_half_even(PI * diameter)
+def circumference(across: int) -> int:
+    """The edge of a round of this diameter, in nm."""
+    return round_half_even(PI * across)
 
 
-def diameter_round(edge: int) -> int:
+def diameter(edge: int) -> int:
     """The diameter of the round with this edge, in nm."""
     return round_half_even(edge / PI)
 
@@ -81,10 +82,58 @@ def arc(
     )
 
 
-def round_outline(diameter: int, sag: int) -> tuple[Point, ...]:
-    """A circle from the lower left corner of its square, its first point on the right."""
-    half = Fraction(diameter, 2)
+def round_outline(across: int, sag: int) -> tuple[Point, ...]:
+    """A circle of this diameter from the lower left corner of its square, its first point on the right."""
+    half = Fraction(across, 2)
     return arc((half, half), half, Fraction(0), Fraction(1), sag)[:-1]
+
+
+def rounded_outline(width: int, length: int, radius: int, sag: int) -> tuple[Point, ...]:
+    """A rectangle from its lower left corner, every corner rounded; ``radius`` at most half of the short side."""
+    ends = ((width - radius, radius), (width - radius, length - radius), (radius, length - radius), (radius, radius))
+    quarters = [Fraction(i - 1, 4) for i in range(5)]
+    corners = zip(ends, quarters, quarters[1:], strict=False)
+    points = [point for end, start, stop in corners for point in arc(end, radius, start, stop, sag)]
+    return tuple(point for point, before in zip(points, [points[-1], *points], strict=False) if point != before)
+
+
+def rounded_edge(width: int, length: int, radius: int) -> int:
+    """Once round a rectangle with rounded corners, in nm: four sides less their ends, and one whole circle."""
+    return 2 * (width + length) - 8 * radius + circumference(2 * radius)
+
+
+def outset(outline: Sequence[Point], allowances: Sequence[int]) -> tuple[Point, ...]:
+    """The outline moved outwards at each side by an allowance of its own (inwards if negative), corners kept sharp.
+
+    Side i runs from corner i to the next; where two sides run straight on, the corner moves with the second.
+    """
+    lines = [_moved(one, other, by) for (one, other), by in zip(_sides(outline), allowances, strict=True)]
+    return tuple(_meeting(before, after) for before, after in zip([lines[-1], *lines], lines, strict=False))
+
+
+@dataclass(frozen=True)
+class _Line:
+    """All points with y-run · x - x-run · y = level, and the foot of its first corner on it."""
+
+    run: Point
+    level: Fraction
+    foot: tuple[Fraction, Fraction]
+
+
+def _moved(one: Point, other: Point, by: int) -> _Line:
+    dx, dy = other[0] - one[0], other[1] - one[1]
+    square = dx * dx + dy * dy
+    away = by * _times_root(1, Fraction(1, square))
+    return _Line((dx, dy), dy * one[0] - dx * one[1] + away * square, (one[0] + away * dy, one[1] - away * dx))
+
+
+def _meeting(before: _Line, after: _Line) -> Point:
+    (ax, ay), (bx, by) = before.run, after.run
+    across = ax * by - ay * bx
+    if across == 0:
+        return round_half_even(after.foot[0]), round_half_even(after.foot[1])
+    x, y = ax * after.level - bx * before.level, ay * after.level - by * before.level
+    return round_half_even(x / across), round_half_even(y / across)
 
 
 def _chords(radius: int | Fraction, sag: int) -> int:

@@ -13,12 +13,15 @@ from plumpline.geometry import (
     area,
     at_angle,
     circumference,
-    diameter_round,
+    diameter,
     distance,
     on_the_bias,
+    outset,
     perimeter,
     root,
     round_outline,
+    rounded_edge,
+    rounded_outline,
     third_corner,
     triangle,
 )
@@ -63,8 +66,8 @@ def test_a_round_of_18_inches_has_an_edge_of_56_548_667_765_inches():
 
 def test_a34_a_round_seat_with_an_edge_of_45_inches_is_14_32_inches_across():
     """A maker's case: 45 / π = 14.32 in."""
-    assert round(Fraction(diameter_round(45 * IN), IN), 2) == Fraction("14.32")
-    assert abs(circumference(diameter_round(45 * IN)) - 45 * IN) <= 2
+    assert round(Fraction(diameter(45 * IN), IN), 2) == Fraction("14.32")
+    assert abs(circumference(diameter(45 * IN)) - 45 * IN) <= 2
 
 
 @pytest.mark.parametrize(
@@ -199,3 +202,48 @@ def test_areas_and_perimeters_agree_with_shapely():
         assert perimeter(points) == pytest.approx(theirs.length, rel=1e-9)
     outline = round_outline(45 * CM, CM // 1000)
     assert float(area(outline)) == pytest.approx(3.14159265358979 * (22.5 * CM) ** 2, rel=1e-4)
+
+
+def test_an_outline_moves_outwards_by_the_allowance_of_each_side():
+    square = ((0, 0), (10 * IN, 0), (10 * IN, 10 * IN), (0, 10 * IN))
+    moved = outset(square, (IN, 2 * IN, 3 * IN, 0))
+    assert moved == ((0, -IN), (12 * IN, -IN), (12 * IN, 13 * IN), (0, 13 * IN))
+
+
+def test_a_corner_in_a_straight_side_moves_straight_out():
+    middle = ((0, 0), (5 * IN, 0), (10 * IN, 0), (10 * IN, 10 * IN), (0, 10 * IN))
+    assert outset(middle, (IN,) * 5)[1] == (5 * IN, -IN)
+
+
+def test_what_is_moved_out_and_in_again_is_where_it_was():
+    seat = tuple((x * IN, y * IN) for x, y in ((0, 0), (20, 0), (20, 9), (25, 9), (27, 18), (-3, 18), (-5, 9), (0, 9)))
+    there_and_back = outset(outset(seat, (IN // 2,) * 8), (-IN // 2,) * 8)
+    assert max(abs(a - b) for p, q in zip(seat, there_and_back, strict=True) for a, b in zip(p, q, strict=True)) <= 2
+
+
+def test_a_rectangle_with_rounded_corners_of_half_its_side_is_a_round():
+    outline = rounded_outline(10 * IN, 10 * IN, 5 * IN, IN // 100)
+    assert sorted(outline) == sorted(round_outline(10 * IN, IN // 100))
+    assert rounded_edge(10 * IN, 10 * IN, 5 * IN) == circumference(10 * IN)
+
+
+def test_rounded_corners_take_their_part_of_area_and_edge():
+    """Each corner loses r² - πr²/4 of the area and 2r - πr/2 of the edge."""
+    outline = rounded_outline(18 * IN, 12 * IN, 2 * IN, IN // 10**5)
+    assert len(set(outline)) == len(outline)
+    lost = (18 * 12 - Fraction(area(outline), IN**2)) / 4
+    assert abs(lost - (4 - PI)) < Fraction(1, 10**4)
+    assert abs(perimeter(outline) - rounded_edge(18 * IN, 12 * IN, 2 * IN)) < IN // 10**4
+
+
+@pytest.mark.reference
+def test_moved_outlines_are_shapelys_mitred_buffers():
+    from shapely.geometry import Polygon
+
+    dice = random.Random(5)
+    for corners in range(3, 10):
+        points = [at_angle((0, 0), METRE + METRE * dice.random() // 5, Fraction(i, corners)) for i in range(corners)]
+        for by in (15 * CM // 10, -2 * CM):
+            theirs = Polygon(points).buffer(by, join_style="mitre", mitre_limit=100)
+            ours = Polygon(outset(points, (by,) * corners))
+            assert ours.symmetric_difference(theirs).area < 1e-9 * theirs.area
