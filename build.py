@@ -29,6 +29,7 @@ import time
 import tomllib
 import urllib.parse
 import xml.etree.ElementTree as ElementTree
+import zipfile
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from pathlib import Path
 from typing import Any
@@ -325,12 +326,23 @@ def copy_vendored(dist: Path) -> None:
     (dist / "vendor/pyodide/lock.mjs").write_text(f"{words}export default {lock};\n", "utf-8")
 
 
-def licences() -> str:
+def wheel_licences(wheels: Path) -> Iterator[tuple[str, str]]:
+    """Name, version and licence of every package that the core needs, as its wheel brings them."""
+    for wheel in sorted(wheels.glob("*.whl")):
+        name, version = wheel.name.split("-")[:2]
+        if name != PROJECT["project"]["name"]:
+            with zipfile.ZipFile(wheel) as archive:
+                texts = [entry for entry in archive.namelist() if ".dist-info/licenses/" in entry]
+                yield f"{name} {version}", "\n".join(archive.read(entry).decode() for entry in texts)
+
+
+def licences(work: Path) -> str:
     """The licences of everything that dist/ ships, its own first."""
     parts = [("Plumpline", (ROOT / "LICENSE").read_text("utf-8"))]
     for folder in sorted({"/".join(source.split("/")[: 1 + source.startswith("@")]) for source in VENDORED.values()}):
         version = json.loads((PACKAGES / folder / "package.json").read_text("utf-8"))["version"]
         parts.append((f"{folder} {version}", (PACKAGES / folder / "LICENSE").read_text("utf-8")))
+    parts += wheel_licences(work / "app-wheels")
     parts += [("The typeface", font.read_text("utf-8")) for font in sorted((WEB / "fonts").glob("*.txt"))]
     parts += [(note.stem, note.read_text("utf-8")) for note in sorted((WEB / "notices").glob("*.txt"))]
     return "\n\n".join(f"{title}\n{'=' * len(title)}\n\n{text.strip()}" for title, text in parts) + "\n"
@@ -387,7 +399,7 @@ def assemble(dist: Path, work: Path) -> None:
     shutil.copyfile(work / "python_stdlib.zip", fresh / "vendor/pyodide/python_stdlib.zip")
     shutil.copyfile(work / "plumpline.zip", fresh / "plumpline.zip")
     shutil.copyfile(work / "readings.json", fresh / "readings.json")
-    (fresh / "licences.txt").write_text(licences(), "utf-8")
+    (fresh / "licences.txt").write_text(licences(work), "utf-8")
     build = fill_service_worker(fresh)
     press(fresh, work)
     shutil.rmtree(dist, ignore_errors=True)

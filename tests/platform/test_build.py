@@ -91,7 +91,8 @@ def test_the_page_carries_the_policy_itself_for_hosts_that_send_no_headers(scrip
 
 def test_the_licence_of_everything_that_is_shipped_is_shipped_too(dist: Path) -> None:
     text = (dist / "licences.txt").read_text()
-    for name in ("Plumpline", "preact 11.2.0", "htm 3.1.1", "idb 8.0.4", "@preact/signals 2.11.4", "Pyodide", "Python"):
+    packages = ("preact 11.2.0", "htm 3.1.1", "idb 8.0.4", "@preact/signals 2.11.4", "pydyf 0.13.0")
+    for name in ("Plumpline", *packages, "Pyodide", "Python"):
         assert f"\n{name}\n{'=' * len(name)}\n" in "\n" + text
     assert "Mozilla Public License Version 2.0" in text
     assert "PYTHON SOFTWARE FOUNDATION LICENSE" in text

@@ -15,7 +15,7 @@ CHOICE = ["-m", "not reference and not long"]
 
 @pytest.fixture(scope="module")
 def index(script: ModuleType, tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """A package index of wheels that run in Pyodide: pytest and hypothesis, the versions CPython is tested with."""
+    """A package index of wheels that run in Pyodide: what the core needs, pytest and hypothesis, all as on CPython."""
     wheels, work = ROOT / ".build/wheels-for-tests", ROOT / ".build"
     wanted = requirements(script)
     script.once(work / "wheels-for-tests.stamp", script.digest(*wanted), "fetching the test tools for Pyodide",
@@ -26,8 +26,9 @@ def index(script: ModuleType, tmp_path_factory: pytest.TempPathFactory) -> Path:
 
 
 def requirements(script: ModuleType) -> list[str]:
-    tools = script.PROJECT["project"]["optional-dependencies"]["dev"]
-    return [tool for tool in tools if tool.startswith(("pytest==", "hypothesis=="))]
+    project = script.PROJECT["project"]
+    tools = project["optional-dependencies"]["dev"]
+    return project["dependencies"] + [tool for tool in tools if tool.startswith(("pytest==", "hypothesis=="))]
 
 
 def collected_on_cpython() -> list[str]:
