@@ -5,10 +5,11 @@ from __future__ import annotations
 from typing import Any
 
 from plumpline.cloth import to_buy
-from plumpline.cushions.knife_edge import KnifeEdge
+from plumpline.cushions.made import Made
 from plumpline.cutting import in_cutting_order, steps
-from plumpline.figures import counted, figure, in_other_system, length_to_ask, selling_step, size, sized
+from plumpline.figures import counted, figure, in_other_system, length_to_ask, selling_step, sized, told, told_each
 from plumpline.job import NM_PER_CM, Job
+from plumpline.layout.outlines import extents_of, turned
 from plumpline.layout.strip import Cut, Placement, Plan
 from plumpline.layplan import UP_OF_TURN, ClothPlan, first_motif
 from plumpline.lengths import NM_PER_INCH, write_length
@@ -20,26 +21,26 @@ from plumpline.working import cloth_working, cover_working, most_across, rows_of
 Json = dict[str, Any]
 
 
-def cover_answer(cover: KnifeEdge, job: Job) -> Json:
+def cover_answer(cover: Made, job: Job) -> Json:
     """One entry of `cushions`: the sizes a cover comes out at, and how."""
     units, cushion = job.units, cover.cushion
     return {
         "id": cushion.id,
         "name": cushion.name,
         "quantity": cushion.quantity,
-        "finished": sized(cover.width, cover.length, units),
+        "finished": told_each(cover.finished, units),
         "smaller_by": _smaller_by(cover, units),
         "rule": cover.fit.rule,
-        "pad": sized(cover.pad.width, cover.pad.length, units),
+        "pad": told_each(cover.pad.size, units),
         "opening": figure(cover.opening, units),
         "working": [{"text": line} for line in cover_working(cover, job)],
     }
 
 
-def _smaller_by(cover: KnifeEdge, units: str) -> Json:
-    across, up = cover.fit.width, cover.fit.length
-    text = write_length(across, units) if across == up else size(across, up, units)
-    return {"width": figure(across, units), "length": figure(up, units), "text": text}
+def _smaller_by(cover: Made, units: str) -> Json:
+    by = cover.fit.by
+    text = write_length(by.lengths[0], units) if len(set(by.lengths)) == 1 else told(by, units)
+    return {**{name: figure(nm, units) for name, nm in by}, "text": text}
 
 
 def piece_answer(piece: Piece, job: Job) -> Json:
@@ -48,7 +49,7 @@ def piece_answer(piece: Piece, job: Job) -> Json:
         "id": piece.id,
         "cushion": piece.cushion,
         "part": piece.part,
-        "label": piece.part,
+        "label": piece.called,
         "cloth": piece.face.cloth,
         "count": piece.count,
         **sized(piece.width, piece.length, job.units),
@@ -61,23 +62,21 @@ def piece_answer(piece: Piece, job: Job) -> Json:
     }
 
 
-def materials(cover: KnifeEdge, job: Job) -> list[Json]:
+def materials(cover: Made, job: Job) -> list[Json]:
     """What is bought beside the cloth: the pads, where the job starts from the finished size."""
     if cover.cushion.size_from != "finished":
         return []
     pad, units = cover.pad, job.units
-    stocked = pad.stocked_width is not None and pad.stocked_length is not None
-    width, length = (pad.stocked_width, pad.stocked_length) if stocked else (pad.width, pad.length)
-    wanted = f"{write_length(pad.width, units)} by {write_length(pad.length, units)} wanted"
-    sold = "the next size sold" if stocked else "no stocked size is near: have it made"
+    wanted = " by ".join(write_length(nm, units) for nm in pad.size.lengths)
+    sold = "the next size sold" if pad.stocked else "no stocked size is near: have it made"
     return [
         {
             "kind": "pad",
             "for": [cover.cushion.id],
             "quantity": cover.cushion.quantity,
-            **sized(width or 0, length or 0, units),
-            "stocked": stocked,
-            "working": f"{wanted}; {sold}.",
+            **told_each(pad.stocked or pad.size, units),
+            "stocked": pad.stocked is not None,
+            "working": f"{wanted} wanted; {sold}.",
         }
     ]
 
@@ -85,7 +84,6 @@ def materials(cover: KnifeEdge, job: Job) -> list[Json]:
 def cloth_answer(planned: ClothPlan, job: Job) -> Json:
     """One entry of `cloths`: the lay plan, the length to ask for, what it costs, and why."""
     cloth, units, plan = planned.cloth, job.units, planned.plan
-    kinds = {(piece.width, piece.length) for piece in planned.pieces}
     return {
         "cloth": cloth.id,
         "name": cloth.name,
@@ -93,7 +91,7 @@ def cloth_answer(planned: ClothPlan, job: Job) -> Json:
         "selvedge": figure(cloth.selvedge, units),
         "squaring": figure(cloth.squaring, units),
         "usable_width": figure(planned.laid.usable, units),
-        "across": most_across(plan.placements) if len(kinds) == 1 else None,
+        "across": _across(planned),
         "laid": figure(plan.length, units),
         "at_least": figure(plan.at_least, units),
         "proven": plan.proven,
@@ -113,6 +111,14 @@ def cloth_answer(planned: ClothPlan, job: Job) -> Json:
         "motif_points": motif_points(planned, plan),
         "working": [{"text": line} for line in cloth_working(planned, job)],
     }
+
+
+def _across(planned: ClothPlan) -> int | None:
+    """How many panels lie side by side, where that is one number: panels of one size that do not interlock."""
+    placed = planned.plan.placements
+    sizes = {(piece.width, piece.length) for piece in planned.pieces}
+    interlocked = any(piece.shape != "rectangle" for piece in planned.pieces) and rows_of(placed) is None
+    return most_across(placed) if len(sizes) == 1 and not interlocked else None
 
 
 def _cost(planned: ClothPlan, buy: int) -> Json | None:
@@ -145,15 +151,25 @@ def _layout(planned: ClothPlan, plan: Plan, job: Job) -> list[Json]:
             "cushion": pieces[placed.panel].cushion,
             "part": pieces[placed.panel].part,
             "label": _label(pieces[placed.panel], placed.copy, number, several),
+            **_outline_as_laid(pieces[placed.panel], placed),
         }
         for placed in plan.placements
     ]
 
 
+def _outline_as_laid(piece: Piece, placed: Placement) -> Json:
+    """The outline of a piece that is not cut as a rectangle, from the lower left corner of where it lies."""
+    if piece.shape == "rectangle":
+        return {}
+    outline = turned(piece.outline, placed.turn)
+    _, _, w, h = extents_of(outline)
+    return {"outline": [[x * placed.w // w, y * placed.h // h] for x, y in outline]}
+
+
 def _label(piece: Piece, copy: int, number: dict[str, int], several: bool) -> str:
     """ "3 front" where there is one kind of cover, "B3 front" where there are several."""
     letter = _letters(number[piece.cushion]) if several else ""
-    return f"{letter}{copy} {piece.part}"
+    return f"{letter}{copy} {piece.called}"
 
 
 def _letters(number: int) -> str:
@@ -280,6 +296,11 @@ REASONS = {
     "stacks": "However the panels are stacked, they fill the width only from {least} on.",
     "wider-than-half": "The panels wider than half the cloth cannot lie side by side: they take {least}.",
     "possible-lengths": "However the panels are piled from the cut end, no pile of them ends short of {least}.",
+    "true-area": "What the panels cover within their outlines fills {least} of the width.",
+    "round-rows": "Round panels in rows, each row in the gaps of the one before, take at least {least}.",
+    "round-density": "Round panels never lie closer than in a honeycomb: so many take at least {least}.",
+    "inscribed": "The largest rectangles inside the panels alone already take {least}.",
+    "area-with-strips": "The area of the panels and of all strips together fills {least} of the width.",
     "each-way": "Each way of turning and beginning was looked at by itself: none takes less than {least}.",
     "exhaustive": "Every layout shorter than {least} was tried: none holds all the panels.",
 }

@@ -7,6 +7,10 @@ from dataclasses import dataclass, field
 FORMAT = "plumpline-job"
 VERSION = 1
 
+# The kinds of cover, each with the faces that are asked for.
+FACES_OF = {"knife-edge": ("front", "back")}
+ALL_FACES = ("front", "back")
+
 
 @dataclass(frozen=True)
 class Field:
@@ -111,7 +115,7 @@ CUSHION = (
     Field("id", "id", "A short name that stays the same.", required=True),
     Field("name", "text", "What the maker calls it."),
     Field("quantity", "count", "How many of this cover.", required=True),
-    Field("kind", "choice", "The kind of cover.", required=True, choices=("knife-edge",)),
+    Field("kind", "choice", "The kind of cover.", required=True, choices=tuple(FACES_OF)),
     Field("size_from", "choice", "Whether the pad or the finished size was given.", choices=("insert", "finished")),
     Field("insert", "object", "The pad, or the finished size wanted.", required=True, fields=INSERT),
     Field("cover", "object", "How the cover is made.", required=True, fields=COVER),

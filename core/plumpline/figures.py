@@ -6,6 +6,7 @@ from typing import Any
 
 from plumpline.job import NM_PER_CM, NM_PER_YARD
 from plumpline.lengths import NM_PER_INCH, write_length, write_length_up
+from plumpline.measures import Measures
 
 Figure = dict[str, Any]
 
@@ -18,6 +19,16 @@ def figure(nm: int, units: str) -> Figure:
 def size(width: int, length: int, units: str) -> str:
     """Two lengths as one text with one unit: "18 × 17 5/8 in"."""
     return f"{bare(width, units)} × {write_length(length, units)}"
+
+
+def told(measures: Measures, units: str) -> str:
+    """The measures of a thing as one text: "18 × 17 5/8 in"."""
+    return size(measures["width"], measures["length"], units)
+
+
+def told_each(measures: Measures, units: str) -> Figure:
+    """The measures of a thing as the answer carries them together, with one text for all."""
+    return {**{name: figure(nm, units) for name, nm in measures}, "size": told(measures, units)}
 
 
 def sized(width: int, length: int, units: str) -> Figure:

@@ -10,8 +10,10 @@ from plumpline.cloth import Laid, lay_out, needed, to_buy
 from plumpline.job import Cloth, name_of
 from plumpline.layout.budget import Budget, Slices
 from plumpline.layout.edges import cut_apart
-from plumpline.layout.solve import Planner, lay_plan
-from plumpline.layout.strip import CannotLay, Panel, Plan, StraightPlan, Strip
+from plumpline.layout.outlines import outline_of
+from plumpline.layout.shaped import ShapedPlanner
+from plumpline.layout.solve import Planner, lay_plan, panel_planner
+from plumpline.layout.strip import CannotLay, Panel, Plan, Shape, StraightPlan, Strip
 from plumpline.lengths import write_length
 from plumpline.pieces import Piece
 from plumpline.problems import Problem
@@ -79,7 +81,7 @@ class ClothPlanner:
         self._budgets = Budget(work), Budget(work)
         self._straight = before.straight if before else None
         self._plan = before.plan if before else None
-        self._planner: Planner | None = None
+        self._planner: Planner | ShapedPlanner | None = None
         self._ended = False
 
     @property
@@ -93,8 +95,8 @@ class ClothPlanner:
         """The shortest length laid so far and the shortest by straight cuts, without the trouble of making plans."""
         straight, *others = self._known()
         lengths = [straight.length, *(plan.length for plan in others)]
-        if self._planner and self._planner.search.best:
-            lengths.append(self._planner.best.length)
+        if self._planner and self._planner.length is not None:
+            lengths.append(self._planner.length)
         return min(lengths), straight.length
 
     @property
@@ -106,11 +108,11 @@ class ClothPlanner:
         """Look for the shortest plans until they meet their bound or the work is done: what was found in the end."""
         by_straight_cuts, by_any = self._budgets
         if not (self._is_proven and self.lengths[0] == self.lengths[1]):
-            found = yield from Planner(self._strip, by_straight_cuts).straight_steps()
+            found = yield from panel_planner(self._strip, by_straight_cuts).straight_steps()
             if self._straight is None or found.length <= self._straight.length:
                 self._straight = found
         if not self._is_proven:
-            self._planner = Planner(self._strip, by_any)
+            self._planner = panel_planner(self._strip, by_any)
             yield from self._planner.steps()
         self._ended = True
         return self.plan()
@@ -128,7 +130,7 @@ class ClothPlanner:
         straight = self._straight
         assert straight is not None
         found = self._known()
-        if self._planner and self._planner.search.best:
+        if self._planner and self._planner.length is not None:
             found.append(self._planner.plan())
         shortest = min(found, key=lambda plan: plan.length)
         bound = max(found, key=lambda plan: plan.at_least)
@@ -200,16 +202,19 @@ def strip_of(cloth: Cloth, pieces: tuple[Piece, ...], laid: Laid) -> Strip:
 
 
 def _beside_centred(piece: Piece, pieces: tuple[Piece, ...]) -> bool:
+    if piece.turns == "freely":
+        return False
     return any(other.cushion == piece.cushion and other.face.pattern == "centred" for other in pieces)
 
 
 def _panel(cloth: Cloth, piece: Piece, beside_centred: bool) -> Panel:
     face = piece.face
     motif = face.motif if face.pattern == "centred" else None
+    follows = cloth.direction == "any" and piece.turns == "with the faces"
     alike = face.pattern == "alike"
     dx, dy = piece.aim if motif else (0, 0)
     own = f"group {face.group}" if face.group else f"cover {piece.cushion}"
-    return Panel(
+    panel = Panel(
         id=piece.id,
         w=piece.upright[0],
         h=piece.upright[1],
@@ -219,24 +224,36 @@ def _panel(cloth: Cloth, piece: Piece, beside_centred: bool) -> Panel:
         dx=dx,
         dy=dy,
         group=own if alike else None,
-        turn_group=piece.cushion if cloth.direction == "any" else None,
+        turn_group=piece.cushion if follows else None,
         turned=piece.aside,
     )
+    return _shaped(panel, piece)
+
+
+def _shaped(panel: Panel, piece: Piece) -> Panel:
+    """The panel with its true shape, unless a later wash takes more one way than the other: then in its rectangle."""
+    w, h = piece.upright
+    if piece.shape == "rectangle" or piece.aside != (h, w) or (piece.shape == "circle" and w != h):
+        return panel
+    shape: Shape = "circle" if piece.shape == "circle" else outline_of(piece.outline)
+    return replace(panel, shape=shape, turned=None)
 
 
 def _turns(cloth: Cloth, piece: Piece, beside_centred: bool) -> tuple[int, ...]:
     """The turns that cloth and face allow: only those that can matter to a lay plan.
 
-    A free panel turned by half lies as before, so half turns are tried only where a motif may be nearer one edge, or
-    where the panel has to lie as a centred face of the same cover does.
+    A free rectangle turned by half lies as before, so half turns are tried only where a motif may be nearer one edge,
+    where the panel has to lie as a centred face of the same cover does, and for outlines. A circle never needs a
+    quarter turn.
     """
     face, any_way = piece.face, cloth.direction == "any"
-    free, follows = face.pattern == "free", any_way and beside_centred
+    free = face.pattern == "free"
+    differs = free and (piece.shape == "outline" or (any_way and beside_centred))
     turns = [0]
-    if face.turn != "none" and cloth.direction != "one-way" and (face.pattern == "centred" or (free and follows)):
+    if face.turn != "none" and cloth.direction != "one-way" and (face.pattern == "centred" or differs):
         turns.append(180)
-    if face.turn == "quarter" and any_way and free:
-        turns.extend([90, 270] if follows else [90])
+    if face.turn == "quarter" and any_way and free and piece.shape != "circle":
+        turns.extend([90, 270] if differs else [90])
     return tuple((TURN_OF_UP[cloth.up] + turn) % 360 for turn in turns)
 
 
@@ -252,13 +269,13 @@ def why_not(cloth: Cloth, piece: Piece) -> str | None:
 def cannot_lay(code: str, piece: Piece, cloth: Cloth, units: str, way_out: dict[str, Any] | None) -> Problem:
     """Why a piece has no place on the cloth, and what would give it one, in the maker's words."""
     has = write_length(lay_out(cloth, cloth.width or 0).usable, units)
-    who, on = f"The {piece.part}", f"{name_of(cloth)} has {has} usable"
-    side, lying = ("length", "high, lying on its side") if cloth.lies_aside else ("width", "wide")
+    who, on = f"The {piece.called}", f"{name_of(cloth)} has {has} usable"
+    side, lying = (piece.measured[1], "high, lying on its side") if cloth.lies_aside else (piece.measured[0], "wide")
     if code in ("too-wide", "too-wide-unless-turned"):
         text = f"{who} is {write_length(extent_across(piece, cloth), units)} {lying}; {on}."
         turn = "Turn it, join it" if code == "too-wide-unless-turned" else "Join it"
-        return Problem(f"{piece.at}/insert/{side}", code, f"{text} {turn} or choose a wider cloth.", way_out)
-    at = f"{piece.at}/cover/{piece.part}"
+        return Problem(f"{piece.insert_at}/{side}", code, f"{text} {turn} or choose a wider cloth.", way_out)
+    at = piece.face_at
     if code == "no-motif-column":
         text = f"{who} cannot have this motif in its middle: wherever the motif lies, the panel would leave the cloth. "
         text += f"{on[0].upper()}{on[1:]}. Set it off centre, or choose another motif or cloth."

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from plumpline import remedies
-from plumpline.cushions.knife_edge import KnifeEdge
+from plumpline.cushions.made import Made
 from plumpline.figures import length_to_ask
 from plumpline.job import HABITS, Job, name_of
 from plumpline.layout.budget import Slices
@@ -47,14 +47,12 @@ def question(problem: Problem) -> Notice:
     return notice("info" if problem.code == "not-used-yet" else "warn", problem.code, problem.at, problem.text)
 
 
-def cover_notices(cover: KnifeEdge, job: Job) -> Iterator[Notice]:
+def cover_notices(cover: Made, job: Job) -> Iterator[Notice]:
     """What is worth saying about one cover."""
     insert, at = cover.cushion.insert, cover.cushion.at
-    for name, first, second in (
-        ("width", insert.width, insert.again_width),
-        ("length", insert.length, insert.again_length),
-    ):
-        if first and second and abs(first - second) > most_apart(insert.fill):
+    for name, first in insert.size:
+        second = insert.again.get(name)
+        if second and abs(first - second) > most_apart(insert.fill):
             one, two = (write_length(nm, job.units) for nm in (first, second))
             text = f"The two readings are {one} and {two}: lay the tape once more."
             yield notice("warn", "readings-disagree", f"{at}/insert/{name}", text)
@@ -85,9 +83,9 @@ def _larger_than_repeat(planned: ClothPlan) -> Iterator[Notice]:
     repeat = planned.laid.repeat
     for piece in planned.pieces:
         if piece.face.pattern == "centred" and repeat and _shows_more(planned, piece, repeat):
-            text = f"The {piece.part} is larger than the repeat, so the motif shows more than once: "
+            text = f"The {piece.called} is larger than the repeat, so the motif shows more than once: "
             text += "make sure the point you named is the one to have in the middle."
-            yield notice("info", "larger-than-the-repeat", f"{piece.at}/cover/{piece.part}/motif", text)
+            yield notice("info", "larger-than-the-repeat", f"{piece.face_at}/motif", text)
 
 
 def _shows_more(planned: ClothPlan, piece: Piece, repeat: Repeat) -> bool:

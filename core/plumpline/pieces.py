@@ -3,9 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Literal
 
 from plumpline.geometry import Point as Point
 from plumpline.job import Face
+
+Outline = tuple[Point, ...]
 
 
 @dataclass(frozen=True)
@@ -21,23 +24,36 @@ class Mark:
 class Piece:
     """`count` equal panels, seen from the face with the top upwards; lengths in nm.
 
-    `width` and `length` are the cut size on the grid, as chalked on the cloth the way the pattern points; `outline`
-    runs anticlockwise. `upright` and `aside` are the extents (across, along the roll) of the panel lying with its
-    top along the roll or to one side: they differ by what a later wash takes in each direction. `aim` is the point,
-    from the lower left corner of the upright panel, that a motif is to stand on.
+    `part` names it in the answer; what is asked of its place stands in the document at `face_at`, and `measured`
+    names the two measures of the insert that make it so wide and so long. `width` and `length` are the cut size on
+    the grid, as chalked on the cloth the way the pattern points; `outline` runs anticlockwise. `upright` and `aside`
+    are the extents (across, along the roll) of the panel lying with its top along the roll or to one side: they
+    differ by what a later wash takes in each direction. `aim` is the point, from the lower left corner of the upright
+    panel, that a motif is to stand on. `shape` says what of the outline the lay plan goes by: the rectangle around
+    it, the circle it is, or itself. `turns` tells whether on cloth without a direction it lies as the faces of its
+    cover do, or freely, as boxing and hidden pieces may.
     """
 
     id: str
     cushion: str
-    at: str
     part: str
     face: Face
+    face_at: str
+    insert_at: str
+    measured: tuple[str, str]
     count: int
     width: int
     length: int
-    upright: tuple[int, int]
-    aside: tuple[int, int]
+    upright: Point
+    aside: Point
     aim: Point
     seam: int
-    outline: tuple[Point, ...]
+    outline: Outline
     marks: tuple[Mark, ...]
+    shape: Literal["rectangle", "circle", "outline"] = "rectangle"
+    turns: Literal["with the faces", "freely"] = "with the faces"
+
+    @property
+    def called(self) -> str:
+        """The part as it is called in a sentence: "front", "zip band 1"."""
+        return self.part.replace("-", " ")

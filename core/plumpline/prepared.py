@@ -5,7 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from plumpline.cloth import lay_out
-from plumpline.cushions.knife_edge import KnifeEdge, knife_edge
+from plumpline.cushions.catalogue import make
+from plumpline.cushions.made import Made
 from plumpline.job import NM_PER_METRE, Cloth, Job, name_of, read_job
 from plumpline.pieces import Piece
 from plumpline.problems import Problem
@@ -19,7 +20,7 @@ class Prepared:
     """The covers that can be made, the problems of the others, and the cloths whose pieces are all known."""
 
     job: Job
-    covers: tuple[KnifeEdge, ...]
+    covers: tuple[Made, ...]
     problems: tuple[Problem, ...]
     waiting: frozenset[str]
 
@@ -38,15 +39,15 @@ def prepare(document: object) -> Prepared | list[Problem]:
     job, problems = read_job(document)
     if job is None:
         return problems
-    covers: list[KnifeEdge] = []
+    covers: list[Made] = []
     waiting = set(job.unsure)
     for cushion in job.cushions:
-        made = knife_edge(cushion, job)
-        if isinstance(made, KnifeEdge):
+        made = make(cushion, job)
+        if isinstance(made, Made):
             covers.append(made)
         else:
             problems.extend(made)
-            waiting |= {cushion.cover.front.cloth, cushion.cover.back.cloth}
+            waiting |= set(cushion.cloths)
     for cloth in job.cloths:
         found = [] if cloth.id in job.unsure or not _is_used(job, cloth) else _cloth_problems(cloth)
         problems.extend(found)
@@ -55,7 +56,7 @@ def prepare(document: object) -> Prepared | list[Problem]:
 
 
 def _is_used(job: Job, cloth: Cloth) -> bool:
-    return any(cloth.id in (cushion.cover.front.cloth, cushion.cover.back.cloth) for cushion in job.cushions)
+    return any(cloth.id in cushion.cloths for cushion in job.cushions)
 
 
 def _cloth_problems(cloth: Cloth) -> list[Problem]:

@@ -8,7 +8,6 @@ from dataclasses import dataclass
 from itertools import combinations
 from typing import Any
 
-from plumpline.cushions.knife_edge import KnifeEdge
 from plumpline.figures import figure, length_to_ask
 from plumpline.job import HABITS, NM_PER_CM, Cloth
 from plumpline.layout.budget import Slices
@@ -62,9 +61,7 @@ def changed(document: dict[str, Any], changes: tuple[Change, ...]) -> dict[str, 
     return result
 
 
-def plan_with(
-    document: dict[str, Any], changes: tuple[Change, ...], index: int, work: int
-) -> Slices[ClothPlan | None]:
+def plan_with(document: dict[str, Any], changes: tuple[Change, ...], index: int, work: int) -> Slices[ClothPlan | None]:
     """The plan of cloth `index` with the changes made, if it can be planned with them."""
     prepared = prepare(changed(document, changes))
     if not isinstance(prepared, Prepared) or not prepared.is_ready(prepared.job.cloths[index]):
@@ -130,20 +127,23 @@ def _seam_changes(prepared: Prepared, planned: ClothPlan, less: int) -> Iterator
     job, cloth = prepared.job, planned.cloth
     for cover in prepared.covers:
         widths = [piece.width for piece in cover.pieces if piece.face.cloth == cloth.id]
-        if not widths:
+        if not widths or cover.between_side_seams is None:
             continue
-        seam = _seam_for(cover, widths[0] - less, planned, job.units)
+        seam = _seam_for(cover.between_side_seams, widths[0] - less, planned, job.units)
         if seam < HABITS[job.units].least_seam:
             continue
         yield Change(f"{cover.cushion.at}/cover/side_seam", write_length(seam, job.units, 1))
 
 
-def _seam_for(cover: KnifeEdge, cut: int, planned: ClothPlan, units: str) -> int:
-    """The side seam of a panel cut `cut` nm wide, down to a figure that can be chalked: 1/32 in or 1/2 mm."""
+def _seam_for(finished: int, cut: int, planned: ClothPlan, units: str) -> int:
+    """The side seam of a panel `finished` nm wide and cut `cut` nm, down to a figure that can be chalked.
+
+    That is 1/32 in or 1/2 mm.
+    """
     cloth = planned.cloth
     kept = 1 - (cloth.shrink_across if cloth.wash == "after-making" else 0)
     fine = NM_PER_INCH // 32 if units == "in" else NM_PER_CM // 20
-    return int((cut * kept - cover.width) / 2 // fine) * fine
+    return int((cut * kept - finished) / 2 // fine) * fine
 
 
 def chosen_start(document: dict[str, Any], planned: ClothPlan, work: int) -> Slices[WayOut | None]:

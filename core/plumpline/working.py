@@ -4,26 +4,29 @@ from __future__ import annotations
 
 from collections import Counter
 from fractions import Fraction
+from itertools import pairwise
 
 from plumpline.cloth import lost_before_cutting
-from plumpline.cushions.knife_edge import KnifeEdge
-from plumpline.figures import counted, length_to_ask, selling_step, size
-from plumpline.job import Cloth, Job
+from plumpline.cushions.made import Made
+from plumpline.cushions.sizes import WORDS
+from plumpline.figures import counted, length_to_ask, selling_step, size, told
+from plumpline.job import Job
 from plumpline.layout.strip import Placement, Plan
 from plumpline.layplan import ClothPlan, first_motif
 from plumpline.lengths import UNITS, decimal_text, round_half_even, write_length
+from plumpline.measures import Measures
 from plumpline.money import cost, write_money
 
 
-def cover_working(cover: KnifeEdge, job: Job) -> list[str]:
+def cover_working(cover: Made, job: Job) -> list[str]:
     """From what was measured to the cut size."""
     units, cushion = job.units, cover.cushion
     insert = cushion.insert
-    measured = size(insert.width or 0, insert.length or 0, units)
-    finished = size(cover.width, cover.length, units)
+    measured = told(Measures(tuple((name, insert.size[name]) for name, _ in cover.finished)), units)
+    finished = told(cover.finished, units)
     if cushion.size_from == "finished":
         lines = [f"Finished size wanted: {finished}."]
-        lines.append(f"Pad {_smaller(cover, job, 'larger')} ({cover.fit.rule}): {_pad(cover, job)}.")
+        lines.append(f"Pad {_smaller(cover, job, 'larger')} ({cover.fit.rule}): {told(cover.pad.size, units)}.")
     elif insert.measured == "old-cover":
         lines = [f"Old cover, seam to seam: {measured}; the new one is made the same."]
     elif insert.measured == "opening":
@@ -32,42 +35,16 @@ def cover_working(cover: KnifeEdge, job: Job) -> list[str]:
     else:
         what = {"insert": "Pad", "foam": "Foam", "label": "Label"}[insert.measured]
         lines = [f"{what} {measured}; {_smaller(cover, job, 'smaller')} ({cover.fit.rule}): finished {finished}."]
-    return [*lines, *_cut_lines(cover, job)]
+    return [*lines, *cover.cutting]
 
 
-def _smaller(cover: KnifeEdge, job: Job, word: str) -> str:
-    across, up = cover.fit.width, cover.fit.length
-    if across != up:
-        return f"{write_length(across, job.units)} {word} in width, {write_length(up, job.units)} in height"
-    return f"{write_length(across, job.units)} {word}" if across else "the same size"
-
-
-def _pad(cover: KnifeEdge, job: Job) -> str:
-    return size(cover.pad.width, cover.pad.length, job.units)
-
-
-def _cut_lines(cover: KnifeEdge, job: Job) -> list[str]:
-    units, made = job.units, cover.cushion.cover
-    seam = f"Seams {write_length(made.seam, units)} at every edge"
-    if made.side_seam != made.seam:
-        seam += f", {write_length(made.side_seam, units)} at the sides"
-    if made.closing_seam != made.seam:
-        seam += f", {write_length(made.closing_seam, units)} at the closing edge"
-    plain = cover.width + 2 * made.side_seam, cover.length + made.seam + made.closing_seam
-    lines = [f"{seam}: panels {size(*plain, units)}."]
-    for piece in cover.pieces:
-        if (piece.width, piece.length) != plain:
-            cut = size(piece.width, piece.length, units)
-            reason = _why_larger(job.cloth(piece.face.cloth), job)
-            lines.append(f"The {piece.part} is cut {cut}: {reason}.")
-    return lines
-
-
-def _why_larger(cloth: Cloth, job: Job) -> str:
-    grid = f"up to the next {write_length(job.grid, job.units)}"
-    if cloth.wash == "after-making" and (cloth.shrink_across or cloth.shrink_along):
-        return f"larger by what the wash will take, {grid}" if job.grid else "larger by what the wash will take"
-    return grid
+def _smaller(cover: Made, job: Job, word: str) -> str:
+    (first, by), *others = [(WORDS[name].noun, nm) for name, nm in cover.fit.by]
+    text = f"{write_length(by, job.units)} {word}"
+    if any(nm != by for _, nm in others):
+        each = [f"{write_length(nm, job.units)} in {noun}" for noun, nm in others]
+        return ", ".join([f"{text} in {first}", *each])
+    return text if by else "the same size"
 
 
 def cloth_working(planned: ClothPlan, job: Job) -> list[str]:
@@ -112,14 +89,19 @@ def _wash_lines(planned: ClothPlan, job: Job) -> list[str]:
 
 
 def rows_of(placements: tuple[Placement, ...]) -> list[list[Placement]] | None:
-    """The panels by rows, if the plan is made of level rows that do not reach into one another."""
+    """The panels by rows, if the plan is made of level rows in which nothing reaches into anything else."""
     rows: dict[int, list[Placement]] = {}
     for placed in placements:
         rows.setdefault(placed.y, []).append(placed)
     ordered = [rows[y] for y in sorted(rows)]
     tops = [max(p.y + p.h for p in row) for row in ordered]
     level = all(top <= row[0].y for top, row in zip(tops, ordered[1:], strict=False))
-    return ordered if level else None
+    return ordered if level and all(_lie_apart(row) for row in ordered) else None
+
+
+def _lie_apart(row: list[Placement]) -> bool:
+    beside = sorted(row, key=lambda placed: placed.x)
+    return all(left.x + left.w <= right.x for left, right in pairwise(beside))
 
 
 def most_across(placements: tuple[Placement, ...]) -> int:

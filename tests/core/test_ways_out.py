@@ -196,7 +196,8 @@ def test_every_kind_of_proof_has_its_words():
     from plumpline.answer import REASONS
 
     proofs = {"tallest", "area", "rows", "wider-than-half", "stacks", "spaced-rows", "residue-rows"}
-    assert set(REASONS) == proofs | {"possible-lengths", "each-way", "row-sections", "exhaustive"}
+    proofs |= {"possible-lengths", "each-way", "row-sections", "exhaustive"}
+    assert set(REASONS) == proofs | {"true-area", "round-rows", "round-density", "inscribed", "area-with-strips"}
 
 
 def test_a_wider_cloth_is_named_for_panels_on_their_side_too():

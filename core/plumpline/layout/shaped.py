@@ -24,6 +24,10 @@ class BoxPlanner(Protocol):
 
     budget: Budget
 
+    @property
+    def length(self) -> int | None:
+        """The shortest length so far; None before the first layout."""
+
     def steps(self) -> Slices[None]:
         """Work slice by slice."""
 
@@ -44,6 +48,11 @@ class ShapedPlanner:
         self.random = random
         self.bounds = ShapeBounds(strip, budget)
         self.closer: tuple[Placement, ...] = ()
+
+    @property
+    def length(self) -> int | None:
+        """The shortest length so far; None before the first layout."""
+        return _length(self.closer) if self.closer else self.boxes.length
 
     def steps(self) -> Slices[None]:
         """Spend the budget slice by slice; ``plan`` can be had after the first slice."""

@@ -96,6 +96,11 @@ class Planner:
         self.proof: Bound | None = None
 
     @property
+    def length(self) -> int | None:
+        """The shortest length so far; None before the first layout."""
+        return None if self.search.best is None else self.search.best.length
+
+    @property
     def best(self) -> Best:
         """The shortest layout so far."""
         assert self.search.best is not None

@@ -1,0 +1,21 @@
+"""The catalogue of covers: which file works out which kind of cover on which shape of insert."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from plumpline.cushions.knife_edge import knife_edge
+from plumpline.cushions.made import Made
+from plumpline.job import Cushion, Job
+from plumpline.problems import Problem
+
+Kind = Callable[[Cushion, Job], Made | list[Problem]]
+
+KINDS: dict[tuple[str, str], Kind] = {
+    ("knife-edge", "rectangle"): knife_edge,
+}
+
+
+def make(cushion: Cushion, job: Job) -> Made | list[Problem]:
+    """The cover worked out, or everything that keeps it from being made."""
+    return KINDS[cushion.kind, cushion.insert.shape](cushion, job)

@@ -1,0 +1,29 @@
+"""What every kind of cover comes to: its measures, how it is closed, its pieces, and how they came about."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from plumpline.cushions.fit import Fit, Pad
+from plumpline.job import Cushion
+from plumpline.measures import Measures
+from plumpline.pieces import Piece
+
+
+@dataclass(frozen=True)
+class Made:
+    """One entry worked out; lengths in nm.
+
+    `finished` is the size from seam to seam, `opening` what is left open to fill the cover. `between_side_seams` is
+    the finished width of a cover whose two side seams can give way, None where there are none. `cutting` says in
+    sentences how the cut sizes follow from the finished one.
+    """
+
+    cushion: Cushion
+    fit: Fit
+    pad: Pad
+    finished: Measures
+    opening: int
+    between_side_seams: int | None
+    pieces: tuple[Piece, ...]
+    cutting: tuple[str, ...]

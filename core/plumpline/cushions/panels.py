@@ -1,0 +1,111 @@
+"""From a finished shape to the piece that is cut: allowances, the wash to come, the grid, and where a motif stands."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Literal
+
+from plumpline.cloth import cut_across, cut_along
+from plumpline.job import Cloth, Cushion, Face, Job
+from plumpline.pieces import Mark, Outline, Piece, Point
+from plumpline.problems import Problem
+
+
+@dataclass(frozen=True)
+class Edges:
+    """The allowances of a piece at its four edges, in nm."""
+
+    left: int
+    right: int
+    bottom: int
+    top: int
+
+
+@dataclass(frozen=True)
+class Part:
+    """A part of the cover before there is a cloth: its finished size and the allowances around it; lengths in nm.
+
+    `face_of` is the face of the document that it is cut as, and `centre` the point that a centred motif stands on,
+    from its finished lower left corner; left out, it is the middle.
+    """
+
+    name: str
+    face_of: str
+    measured: tuple[str, str]
+    width: int
+    length: int
+    edges: Edges
+    centre: tuple[Fraction, Fraction] | None = None
+    turns: Literal["with the faces", "freely"] = "with the faces"
+
+    @property
+    def plain(self) -> Point:
+        """The size with its allowances, before the wash and the grid."""
+        edges = self.edges
+        return self.width + edges.left + edges.right, self.length + edges.bottom + edges.top
+
+
+def cut_out(part: Part, cushion: Cushion, job: Job, count: int) -> Piece:
+    """The piece of a part, a rectangle on the grid, with the marks that every panel has."""
+    face = cushion.cover.face(part.face_of)
+    cloth = job.cloth(face.cloth)
+    across, up = part.plain
+    upright = cut_across(cloth, across, job.grid), cut_along(cloth, up, job.grid)
+    aside = cut_across(cloth, up, job.grid), cut_along(cloth, across, job.grid)
+    cut = (aside[1], aside[0]) if cloth.lies_aside else upright
+    return Piece(
+        id=f"{cushion.id}.{part.name}",
+        cushion=cushion.id,
+        part=part.name,
+        face=face,
+        face_at=f"{cushion.at}/cover/{part.face_of}",
+        insert_at=f"{cushion.at}/insert",
+        measured=part.measured,
+        count=count,
+        width=cut[0],
+        length=cut[1],
+        upright=upright,
+        aside=aside,
+        aim=_aim(part, cloth, face, upright),
+        seam=cushion.cover.seam,
+        outline=rectangle(cut),
+        marks=_edge_marks(cut),
+        turns=part.turns,
+    )
+
+
+def _aim(part: Part, cloth: Cloth, face: Face, upright: Point) -> Point:
+    """Where the motif is to stand: the centre of the finished face, and the offset from there as it is before a wash.
+
+    What the grid adds is shared by the two edges, so the face stays in the middle of its panel.
+    """
+    centre = part.centre or (Fraction(part.width, 2), Fraction(part.length, 2))
+    across = int(upright[0] * (part.edges.left + centre[0]) / part.plain[0])
+    up = int(upright[1] * (part.edges.bottom + centre[1]) / part.plain[1])
+    return across + cut_across(cloth, face.offset_across, 0), up + cut_along(cloth, face.offset_along, 0)
+
+
+def rectangle(cut: Point) -> Outline:
+    """The outline of a rectangle of that size."""
+    w, h = cut
+    return (0, 0), (w, 0), (w, h), (0, h)
+
+
+def _edge_marks(cut: Point) -> tuple[Mark, ...]:
+    w, h = cut
+    return (
+        Mark("top", "Top edge", ((w // 2, h),)),
+        Mark("centre", "Middle of each edge", ((w // 2, 0), (w, h // 2), (w // 2, h), (0, h // 2))),
+    )
+
+
+def off_the_face(cushion: Cushion, part: str, across: int, up: int) -> list[Problem]:
+    """A problem for every offset of a motif that leads out of a face finished `across` by `up` nm."""
+    face = cushion.cover.face(part)
+    problems = []
+    for name, offset, side in (("across", face.offset_across, across), ("along", face.offset_along, up)):
+        if face.pattern == "centred" and 2 * abs(offset) > side > 0:
+            text = f"So far from the middle the motif is not on the {part} any more: make the offset smaller."
+            problems.append(Problem(f"{cushion.at}/cover/{part}/offset/{name}", "rules-contradict", text))
+    return problems

@@ -1,0 +1,30 @@
+"""The job as the core works with it: frozen, exact, complete; made from a document by `read_job`."""
+
+from plumpline.job.cloths import Cloth, Flaw, Motif, Price, shrunk
+from plumpline.job.cushions import Closure, Corners, Cover, Cushion, Face, Insert
+from plumpline.job.habits import HABITS, NM_PER_CM, NM_PER_METRE, NM_PER_YARD, Habits
+from plumpline.job.reader import file_problems, read_job
+from plumpline.job.whole import Job, name_of
+
+__all__ = [
+    "HABITS",
+    "NM_PER_CM",
+    "NM_PER_METRE",
+    "NM_PER_YARD",
+    "Closure",
+    "Cloth",
+    "Corners",
+    "Cover",
+    "Cushion",
+    "Face",
+    "Flaw",
+    "Habits",
+    "Insert",
+    "Job",
+    "Motif",
+    "Price",
+    "file_problems",
+    "name_of",
+    "read_job",
+    "shrunk",
+]

@@ -1,0 +1,131 @@
+"""The entries of the cloths the covers are cut from: frozen, exact, and read from the values of the document."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from plumpline.document import Reading, Values
+from plumpline.job.habits import NM_PER_METRE, NM_PER_YARD, Habits
+from plumpline.lengths import round_half_even
+from plumpline.money import MoneyError, to_minor
+
+
+@dataclass(frozen=True)
+class Motif:
+    """A point of the pattern: nm from the left edge of the cloth and from the squared cut end."""
+
+    id: str
+    name: str
+    across: int
+    along: int
+
+
+@dataclass(frozen=True)
+class Flaw:
+    """A place no panel may touch: nm from the left edge of the cloth and from the cut end."""
+
+    across: int
+    along: int
+    width: int
+    length: int
+
+
+@dataclass(frozen=True)
+class Price:
+    """The price of `per` nm of cloth, in whole minor units of `currency`."""
+
+    minor: int
+    per: int
+    per_unit: str
+    currency: str
+
+
+@dataclass(frozen=True)
+class Cloth:
+    """One cloth as it lies on the bolt, unwashed: lengths in nm, shrinkage as a fraction lost."""
+
+    index: int
+    id: str
+    name: str
+    width: int | None
+    selvedge: int
+    selvedge_said: bool
+    direction: str
+    direction_said: bool
+    up: str
+    repeat_across: int
+    repeat_along: int
+    drop: int
+    motifs: tuple[Motif, ...]
+    start: str
+    squaring: int
+    squaring_said: bool
+    shrink_across: Fraction
+    shrink_along: Fraction
+    wash: str | None
+    flaws: tuple[Flaw, ...]
+    sold_by: int
+    price: Price | None
+
+    @property
+    def at(self) -> str:
+        """Where the entry stands in the document."""
+        return f"/cloths/{self.index}"
+
+    @property
+    def lies_aside(self) -> bool:
+        """Whether the top of every panel points to a side of the cloth (railroaded)."""
+        return self.up in ("left", "right")
+
+
+def read_cloth(index: int, values: Values, habits: Habits, reading: Reading) -> Cloth:
+    """The entry that these values of the document describe."""
+    repeat, shrinkage = values.get("repeat", {}), values.get("shrinkage", {})
+    across, along = shrinkage.get("across", Fraction(0)), shrinkage.get("along", Fraction(0))
+    return Cloth(
+        index=index,
+        id=values["id"],
+        name=values.get("name", ""),
+        width=values.get("width"),
+        selvedge=values.get("selvedge", habits.selvedge),
+        selvedge_said="selvedge" in values,
+        direction=values.get("direction", "one-way"),
+        direction_said="direction" in values,
+        up=values.get("up", "away"),
+        repeat_across=repeat.get("across", 0),
+        repeat_along=repeat.get("along", 0),
+        drop=repeat.get("drop", 0),
+        motifs=tuple(_motif(entry) for entry in values.get("motifs", [])),
+        start=values.get("start", "unknown"),
+        squaring=values.get("squaring", habits.squaring),
+        squaring_said="squaring" in values,
+        shrink_across=across,
+        shrink_along=along,
+        wash=values.get("wash"),
+        flaws=tuple(Flaw(**entry) for entry in values.get("flaws", [])),
+        sold_by=values.get("sold_by", habits.step),
+        price=_price(values["price"], f"/cloths/{index}/price", reading) if "price" in values else None,
+    )
+
+
+def _motif(values: Values) -> Motif:
+    return Motif(values["id"], values.get("name", ""), values["across"], values["along"])
+
+
+def _price(values: Values, at: str, reading: Reading) -> Price | None:
+    currency = values["currency"]
+    try:
+        minor = to_minor(values["amount"], currency)
+    except MoneyError as error:
+        field = "currency" if error.code == "unknown-currency" else "amount"
+        code = "unknown-value" if field == "currency" else "not-an-amount"
+        reading.problem(f"{at}/{field}", code, str(error))
+        return None
+    per = NM_PER_YARD if values["per"] == "yd" else NM_PER_METRE
+    return Price(minor, per, values["per"], currency)
+
+
+def shrunk(length: int, lost: Fraction) -> int:
+    """`length` nm after losing the fraction `lost`, rounded once, half to even."""
+    return round_half_even(length * (1 - lost))

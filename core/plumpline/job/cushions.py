@@ -1,0 +1,165 @@
+"""The entries of the covers to make: frozen, exact, and read from the values of the document."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from plumpline.document import Values
+from plumpline.fields import FACES_OF
+from plumpline.job.habits import Habits
+from plumpline.lengths import NM_PER_INCH
+from plumpline.measures import Measures
+
+
+@dataclass(frozen=True)
+class Insert:
+    """The pad, or the finished size wanted: what was measured of it, a second time too, and what it is filled with."""
+
+    shape: str
+    size: Measures
+    again: Measures
+    fill: str | None
+    measured: str
+    clearance: int
+
+
+@dataclass(frozen=True)
+class Face:
+    """What is asked of one face: its cloth, how the pattern is to fall on it, how it may be turned."""
+
+    cloth: str
+    pattern: str
+    motif: str | None
+    offset_across: int
+    offset_along: int
+    turn: str
+    group: str | None
+
+
+@dataclass(frozen=True)
+class Corners:
+    """Square corners, or tapered ones: `depth` in nm, `run` in nm or as a fraction of the side."""
+
+    kind: str
+    depth: int
+    run: int | Fraction
+
+
+@dataclass(frozen=True)
+class Closure:
+    """How the cover is closed: the allowance at the closing edge, and the opening (None: the usual one), in nm."""
+
+    seam: int
+    opening: int | None
+
+
+@dataclass(frozen=True)
+class Cover:
+    """How the cover is made: allowances in nm, its faces by part, and what it is smaller by as far as that is said."""
+
+    smaller_by: Measures
+    seam: int
+    side_seam: int
+    closure: Closure
+    corners: Corners
+    faces: tuple[tuple[str, Face], ...]
+
+    def face(self, part: str) -> Face:
+        """The face of that part; the reader has made sure that a cover has those of its kind."""
+        return dict(self.faces)[part]
+
+
+@dataclass(frozen=True)
+class Cushion:
+    """One entry of the job: so many covers of one make."""
+
+    index: int
+    id: str
+    name: str
+    quantity: int
+    kind: str
+    size_from: str
+    insert: Insert
+    cover: Cover
+
+    @property
+    def at(self) -> str:
+        """Where the entry stands in the document."""
+        return f"/cushions/{self.index}"
+
+    @property
+    def cloths(self) -> tuple[str, ...]:
+        """The ids of all cloths that the cover is cut from."""
+        return tuple(face.cloth for _, face in self.cover.faces)
+
+
+def read_cushion(index: int, values: Values, habits: Habits) -> Cushion:
+    """The entry that these values of the document describe."""
+    return Cushion(
+        index=index,
+        id=values["id"],
+        name=values.get("name", ""),
+        quantity=values["quantity"],
+        kind=values["kind"],
+        size_from=values.get("size_from", "insert"),
+        insert=_insert(values["insert"]),
+        cover=_cover(values["kind"], values["cover"], habits),
+    )
+
+
+def _insert(values: Values) -> Insert:
+    return Insert(
+        shape=values["shape"],
+        size=_measures(values),
+        again=_measures(values.get("again", {})),
+        fill=values.get("fill"),
+        measured=values.get("measured", "insert"),
+        clearance=values.get("clearance", 0),
+    )
+
+
+# What a pad is measured by, in the order it is told.
+_MEASURES = ("width", "length")
+
+
+def _measures(values: Values) -> Measures:
+    return Measures(tuple((name, values[name]) for name in _MEASURES if name in values))
+
+
+def _cover(kind: str, values: Values, habits: Habits) -> Cover:
+    seam: int = values.get("seam", habits.seam)
+    return Cover(
+        smaller_by=_measures(values.get("smaller_by", {})),
+        seam=seam,
+        side_seam=values.get("side_seam", seam),
+        closure=_closure(values.get("closure", {}), seam),
+        corners=_corners(values.get("corners", {"kind": "square"})),
+        faces=tuple((part, _face(values[part])) for part in FACES_OF[kind]),
+    )
+
+
+def _closure(values: Values, seam: int) -> Closure:
+    return Closure(seam=values.get("seam", seam), opening=values.get("opening"))
+
+
+def _corners(values: Values) -> Corners:
+    # 1/2 in deep, starting at a quarter of the side: common practice, no standard exists.
+    return Corners(
+        kind=values["kind"],
+        depth=values.get("depth", NM_PER_INCH // 2),
+        run=values.get("run", Fraction(1, 4)),
+    )
+
+
+def _face(values: Values) -> Face:
+    offset = values.get("offset", {})
+    return Face(
+        cloth=values["cloth"],
+        pattern=values.get("pattern", "free"),
+        motif=values.get("motif"),
+        offset_across=offset.get("across", 0),
+        offset_along=offset.get("along", 0),
+        turn=values.get("turn", "quarter"),
+        group=values.get("group"),
+    )

@@ -1,0 +1,139 @@
+"""Makes the job of a document, and says everything that is wrong with it."""
+
+from __future__ import annotations
+
+import re
+
+from plumpline.document import Reading, Values, read_fields
+from plumpline.fields import ALL_FACES, FACES_OF, JOB
+from plumpline.job.cloths import Cloth, read_cloth
+from plumpline.job.cushions import Cushion, Face, read_cushion
+from plumpline.job.habits import HABITS
+from plumpline.job.whole import Job, name_of
+from plumpline.problems import Problem
+
+
+def read_job(document: object) -> tuple[Job | None, list[Problem]]:
+    """The job a document describes, and every problem found; without a job where no job can be made of it.
+
+    A problem within one cushion or one cloth leaves that entry out of the job and its cloths unsure; any other
+    problem leaves no job.
+    """
+    reading = Reading()
+    values = read_fields(document, JOB, "", reading)
+    if any(_entry_of(problem.at) is None for problem in reading.problems):
+        return None, reading.problems
+    habits = HABITS[values["units"]]
+    broken = _broken(reading)
+    cloths = [
+        read_cloth(i, {"id": entry.get("id", "")} if f"/cloths/{i}" in broken else entry, habits, reading)
+        for i, entry in enumerate(values["cloths"])
+    ]
+    cushions = [
+        read_cushion(i, entry, habits) for i, entry in enumerate(values["cushions"]) if f"/cushions/{i}" not in broken
+    ]
+    _check_ids(cushions, cloths, reading)
+    if any(problem.code == "same-id-twice" for problem in reading.problems):
+        return None, reading.problems
+    for cushion in cushions:
+        _check_faces(cloths, cushion, reading)
+    broken = _broken(reading)
+    job = Job(
+        id=values["id"],
+        units=values["units"],
+        grid=values.get("grid", habits.grid),
+        cushions=tuple(cushion for cushion in cushions if cushion.at not in broken),
+        cloths=tuple(cloths),
+        questions=tuple(reading.questions),
+        unsure=_unsure(values, cloths, broken),
+    )
+    return job, reading.problems
+
+
+def file_problems(document: object) -> list[Problem]:
+    """What keeps a document from being taken in as a job; what is merely not finished yet does not (fault B24)."""
+    return [problem for problem in read_job(document)[1] if not _is_unfinished(problem)]
+
+
+def _is_unfinished(problem: Problem) -> bool:
+    """Whether a maker can leave a job so: a motif still to be chosen, a price or a flaw half entered."""
+    if problem.code == "missing-field":
+        return _HALF_ENTERED.fullmatch(problem.at) is not None
+    return problem.code in ("no-such-motif", "not-an-amount", "rules-contradict")
+
+
+_HALF_ENTERED = re.compile(r"/cloths/\d+/(price|motifs/\d+|flaws/\d+)/(?!id$)\w+")
+
+
+def _entry_of(at: str) -> str | None:
+    """The cushion or cloth that a place of the document lies in: "/cloths/0" for "/cloths/0/width"."""
+    parts = at.split("/")
+    return "/".join(parts[:3]) if len(parts) > 3 and parts[1] in ("cushions", "cloths") else None
+
+
+def _broken(reading: Reading) -> set[str]:
+    return {entry for problem in reading.problems if (entry := _entry_of(problem.at)) is not None}
+
+
+def _unsure(values: Values, cloths: list[Cloth], broken: set[str]) -> frozenset[str]:
+    """The cloths that no length may be asked for: those not understood, and those a broken cushion lies on."""
+    unsure = {cloth.id for cloth in cloths if cloth.at in broken}
+    for index, entry in enumerate(values["cushions"]):
+        if f"/cushions/{index}" in broken:
+            named = _cloths_named(entry)
+            unsure |= {cloth.id for cloth in cloths if cloth.id in named or None in named}
+    return frozenset(unsure)
+
+
+def _cloths_named(entry: Values) -> list[str | None]:
+    """The ids of all cloths that the values of a cover name, and None where a face does not say its cloth."""
+    cover = entry.get("cover", {})
+    faces = [cover.get(part, {}).get("cloth") for part in FACES_OF.get(entry.get("kind", ""), ALL_FACES)]
+    return faces + [part["cloth"] for part in cover.values() if isinstance(part, dict) and "cloth" in part]
+
+
+def _check_ids(cushions: list[Cushion], cloths: list[Cloth], reading: Reading) -> None:
+    _check_twice([(cushion.at, cushion.id) for cushion in cushions], reading)
+    _check_twice([(cloth.at, cloth.id) for cloth in cloths], reading)
+    for cloth in cloths:
+        places = [(f"{cloth.at}/motifs/{i}", motif.id) for i, motif in enumerate(cloth.motifs)]
+        _check_twice(places, reading)
+
+
+def _check_twice(places: list[tuple[str, str]], reading: Reading) -> None:
+    seen: dict[str, str] = {}
+    for at, id_ in places:
+        if id_ in seen:
+            reading.problem(f"{at}/id", "same-id-twice", f"“{id_}” is also the id at {seen[id_]}; change one.")
+        seen.setdefault(id_, at)
+
+
+def _check_faces(cloths: list[Cloth], cushion: Cushion, reading: Reading) -> None:
+    broken = _broken(reading)
+    for part, face in cushion.cover.faces:
+        cloth = next((cloth for cloth in cloths if cloth.id == face.cloth), None)
+        if cloth is None or cloth.at not in broken:
+            _check_face(cloth, face, f"{cushion.at}/cover/{part}", reading)
+
+
+def _check_face(cloth: Cloth | None, face: Face, at: str, reading: Reading) -> None:
+    if cloth is None:
+        reading.problem(f"{at}/cloth", "no-such-cloth", f"The job has no cloth “{face.cloth}”: choose one it has.")
+        return
+    if face.pattern == "centred":
+        _check_centred(cloth, face, at, reading)
+    elif face.pattern == "alike" and not (cloth.repeat_across or cloth.repeat_along):
+        text = f"Alike panels need the repeat of {name_of(cloth)}: measure it, or let the panels be cut anywhere."
+        reading.problem(f"{at}/pattern", "rules-contradict", text)
+
+
+def _check_centred(cloth: Cloth, face: Face, at: str, reading: Reading) -> None:
+    if not (cloth.repeat_across or cloth.repeat_along):
+        text = f"To centre a motif, the repeat of {name_of(cloth)} has to be measured first."
+        reading.problem(f"{at}/pattern", "rules-contradict", text)
+    elif face.motif is None:
+        text = f"Say which motif of {name_of(cloth)} is to stand in the middle."
+        reading.problem(f"{at}/motif", "no-such-motif", text)
+    elif face.motif not in [motif.id for motif in cloth.motifs]:
+        text = f"There is no motif “{face.motif}” on {name_of(cloth)}: choose one it has, or measure it."
+        reading.problem(f"{at}/motif", "no-such-motif", text)

@@ -1,0 +1,33 @@
+"""The whole job: its covers and its cloths, and what to call them."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from plumpline.job.cloths import Cloth
+from plumpline.job.cushions import Cushion
+from plumpline.problems import Problem
+
+
+@dataclass(frozen=True)
+class Job:
+    """A whole job, the questions its readings raise, and the cloths (by id) that something unread lies on."""
+
+    id: str
+    units: str
+    grid: int
+    cushions: tuple[Cushion, ...]
+    cloths: tuple[Cloth, ...]
+    questions: tuple[Problem, ...]
+    unsure: frozenset[str]
+
+    def cloth(self, id_: str) -> Cloth:
+        """The cloth of that id; the reader has made sure that there is one."""
+        return next(cloth for cloth in self.cloths if cloth.id == id_)
+
+
+def name_of(entry: Cloth | Cushion) -> str:
+    """What to call a cloth or a cushion in a sentence: the maker's name for it, else a plain word."""
+    if entry.name:
+        return entry.name
+    return f"cloth {entry.index + 1}" if isinstance(entry, Cloth) else f"cushion {entry.index + 1}"

@@ -1,0 +1,32 @@
+"""Named measures of a thing: lengths in nm by the name of their field, in the order they are told."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True)
+class Measures:
+    """Lengths in nm by name, such as width and length, or diameter; what was not measured is not there."""
+
+    named: tuple[tuple[str, int], ...] = ()
+
+    def __iter__(self) -> Iterator[tuple[str, int]]:
+        return iter(self.named)
+
+    def __getitem__(self, name: str) -> int:
+        return dict(self.named)[name]
+
+    def get(self, name: str) -> int | None:
+        """The measure of that name, or None."""
+        return dict(self.named).get(name)
+
+    def plus(self, more: Measures) -> Measures:
+        """Each measure with the one of the same name in `more` added to it."""
+        return Measures(tuple((name, nm + (more.get(name) or 0)) for name, nm in self.named))
+
+    @property
+    def lengths(self) -> tuple[int, ...]:
+        """The lengths alone."""
+        return tuple(nm for _, nm in self.named)
