@@ -151,3 +151,75 @@ def test_the_drawn_cushion_has_its_true_proportion(gallery: Gallery) -> None:
     assert faces == pytest.approx([1, 18 / 12, 1, 60 / 15], rel=0.01)
     expect(page.get_by_role("img", name="Drawing of the cushion: 18 in wide, 12 1/8 in high")).to_be_visible()
     expect(page.get_by_text("opening 8 in")).to_be_visible()
+
+
+BOX_OF = """(all) => all.map((one) => {
+  const parts = [...one.querySelectorAll('.drawing-face, .drawing-boxing')].map((part) => part.getBBox());
+  const edge = (pick, of) => pick(...parts.map(of));
+  const x = edge(Math.min, (box) => box.x), y = edge(Math.min, (box) => box.y);
+  return [edge(Math.max, (box) => box.x + box.width) - x, edge(Math.max, (box) => box.y + box.height) - y];
+})"""
+# What is seen of a depth: lengths that run back are drawn at two fifths, to the right and up; a round face likewise;
+# the end of a bolster at 34 hundredths of its diameter.
+BACK, END = 0.4, 0.34
+SEEN = {
+    "knife-edge rectangle": (20, 16),
+    "knife-edge round": (16, 16),
+    "boxed rectangle": (24 + 22 * BACK, 4 + 22 * BACK),
+    "bench": (60 + 18 * BACK, 3 + 18 * BACK),
+    "cube": (18 + 18 * BACK, 18 + 18 * BACK),
+    "boxed round": (16, 3 + 16 * BACK),
+    "bolster": (20 + 8 * END, 8),
+}
+
+
+def test_every_kind_is_drawn_in_its_true_proportion(gallery: Gallery) -> None:
+    boxes = gallery("kinds").locator(".cushion-drawing").evaluate_all(BOX_OF)
+    ratios = [width / height for width, height in boxes[: len(SEEN)]]
+    assert ratios == pytest.approx([width / height for width, height in SEEN.values()], rel=0.01)
+
+
+def test_every_kind_is_named_by_its_measures(gallery: Gallery) -> None:
+    page = gallery("kinds")
+    for name in (
+        "Drawing of the cushion: 20 in wide, 16 in high",
+        "Drawing of the round cushion: 16 in across",
+        "Drawing of the boxed cushion: 24 in wide, 22 in deep, 4 in thick",
+        "Drawing of the round boxed cushion: 16 in across, 3 in thick",
+        "Drawing of the bolster: 8 in across, 20 in long",
+    ):
+        expect(page.get_by_role("img", name=name)).to_be_visible()
+    expect(page.get_by_role("img", name="Drawing of a cushion that is not measured yet")).to_have_count(3)
+
+
+def test_a_cushion_with_a_measure_missing_is_dashed_and_no_other(gallery: Gallery) -> None:
+    dashed = (
+        gallery("kinds")
+        .locator(".cushion-drawing")
+        .evaluate_all("(all) => all.map((one) => one.querySelectorAll('.drawing-unsure').length > 0)")
+    )
+    assert dashed == [False] * len(SEEN) + [True] * 3
+
+
+def test_a_measure_is_written_at_its_own_line_and_the_one_being_taken_stands_out(gallery: Gallery) -> None:
+    drawing = gallery("kinds").get_by_role("img", name="24 in wide, 22 in deep")
+    assert sorted(drawing.locator(".dimension text").all_text_contents()) == ["22 in", "24 in", "4 in"]
+    expect(drawing.locator(".dimension-focused")).to_have_text("24 in")
+
+
+@pytest.mark.parametrize(("closing", "drawn"), [("zip", ".drawing-zip-slider"), ("envelope", ".drawing-flap")])
+def test_how_a_cover_closes_is_drawn_on_every_kind(gallery: Gallery, closing: str, drawn: str) -> None:
+    page = gallery(f"kinds&edge=piped&closing={closing}")
+    drawings = page.locator(".cushion-drawing").filter(has=page.locator("[data-closing]"))
+    expect(drawings.locator(drawn)).to_have_count(len(SEEN) + 2)
+    both_rims = page.get_by_role("img", name="Drawing of the round boxed cushion").locator(".drawing-cord")
+    expect(both_rims).to_have_count(2)
+
+
+def test_a_zip_is_drawn_as_long_as_it_is(gallery: Gallery) -> None:
+    """10 in of a side of 20 in: half of it."""
+    drawing = gallery("kinds&closing=zip").get_by_role("img", name="20 in wide, 16 in high")
+    zip_width, face_width = drawing.evaluate(
+        "(one) => ['.drawing-zip-teeth', '.drawing-face'].map((part) => one.querySelector(part).getBBox().width)"
+    )
+    assert zip_width / face_width == pytest.approx(10 / 20, rel=0.01)

@@ -10,7 +10,7 @@ from playwright.sync_api import Page, expect
 Gallery = Callable[[str], Page]
 
 PAGES = ["measure", "empty", "centimetres", "second", "problem", "answer", "form", "pads"]
-PAGES += ["plan", "plan&plan=narrow", "sheet&open", "drawings"]
+PAGES += ["plan", "plan&plan=narrow", "sheet&open", "drawings", "kinds", "kinds&edge=piped&closing=zip"]
 LIGHTS = ["light", "dark", "sun"]
 TEXT_TOKENS = ["--ink", "--ink-2", "--accent", "--warn"]
 GROUND_TOKENS = ["--paper", "--card", "--soft", "--tape", "--warn-ground", "--accent-ground", "--cloth", "--cloth-2"]

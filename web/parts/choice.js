@@ -1,10 +1,15 @@
 // One of a few: a radio group with large targets, a hint under each choice where it helps.
 //
-// Choice({label, options: [{value, text, hint?, icon?}], value, onInput, layout?, hideLabel?, problem?})
-//   layout   'list' (default, one under another) | 'row' (side by side, wrapping) | 'grid' (two columns)
+// Choice({label, options: [{value, text, hint?, icon?, picture?}], value, onInput, layout?, hideLabel?, problem?})
+//   layout   'list' (default, one under another) | 'row' (side by side, wrapping) | 'grid' (two columns) |
+//            'pictures' (each a drawing with its name beneath)
 import { html, useId } from './html.js';
 import { Fractions } from './figure.js';
 import { Icon } from './icon.js';
+
+function Sign({ icon, picture }) {
+  return picture ?? (icon ? html`<${Icon} name=${icon} size=${28} />` : html`<span class="choice-dot" aria-hidden="true"></span>`);
+}
 
 export function Choice({ label, options, value, onInput, layout = 'list', hideLabel, problem }) {
   const id = useId();
@@ -14,7 +19,7 @@ export function Choice({ label, options, value, onInput, layout = 'list', hideLa
       <input type="radio" name=${id} value=${option.value} checked=${option.value === value}
         onChange=${() => onInput(option.value)} aria-describedby=${option.hint ? `${id}-${option.value}` : undefined}
         aria-label=${option.text} />
-      ${option.icon ? html`<${Icon} name=${option.icon} size=${28} />` : html`<span class="choice-dot" aria-hidden="true"></span>`}
+      <${Sign} ...${option} />
       <span class="choice-words"><span class="choice-text"><${Fractions} text=${option.text} /></span>
         ${option.hint && html`<span class="choice-hint" id="${id}-${option.value}"><${Fractions} text=${option.hint} /></span>`}
       </span>

@@ -8,7 +8,7 @@
 // x grows from the left usable edge, y from the squared cut end upwards. One user unit is a millimetre of cloth.
 // Panels whose part begins with "back" are tinted and every panel is named in words; its top is marked by an arrow.
 import { html, useLayoutEffect, useMemo, useRef, useState } from './html.js';
-import { SvgFractions } from './cushion-drawing.js';
+import { SvgFractions } from './cushions/dimension.js';
 import { Icon } from './icon.js';
 import { Cuts } from './plan-cuts.js';
 import { KEY_ZOOM, usePlanGestures, zoomedByButton } from './plan-gestures.js';

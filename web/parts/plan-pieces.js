@@ -3,7 +3,7 @@
 // Places come in nm, x from the left usable edge and y from the cut end; a user unit of the drawing is a millimetre,
 // y downwards. `px` is how many units a screen pixel is: words are as large as there is room for, or left out.
 import { html } from './html.js';
-import { SvgFractions } from './cushion-drawing.js';
+import { SvgFractions } from './cushions/dimension.js';
 import { say } from './words.js';
 
 const NM_PER_UNIT = 1e6;

@@ -1,7 +1,7 @@
 // The gallery's pages: ?page=measure, ?page=second, …; without a page, links to all of them. ?light= forces the light.
 import { html, render, useState } from '../parts/html.js';
 import { Choice } from '../parts/choice.js';
-import { CushionDrawing } from '../parts/cushion-drawing.js';
+import { CushionDrawing, CushionSketch } from '../parts/cushion-drawing.js';
 import { Figure, Fractions } from '../parts/figure.js';
 import { Icon, ICON_NAMES } from '../parts/icon.js';
 import { MeasureEntry } from '../parts/measure-entry.js';
@@ -54,7 +54,7 @@ function Measure({ start, startUnit = 'in', second, problem, restAt }) {
   };
   return html`<${Screen} title="Long sofa, 6 cushions" note="Harbour room (invented)" bar=${bar}>
     <div class="columns">
-      <div class="column"><${CushionDrawing} width=${457200000} length=${406400000} focus="width" labels=${{ length: 'next' }} /></div>
+      <div class="column"><${CushionDrawing} measures=${{ width: 457200000, length: 406400000 }} focus="width" labels=${{ length: 'next' }} /></div>
       <div class="column"><${MeasureEntry} label="Width, pressed flat" value=${values[0]} secondValue=${values[1]} reading=${reading} onReading=${setReading}
         unit=${unit} readings=${readings} onInput=${onInput} onUnit=${setUnit} ask=${ask} problem=${problem} restAt=${restAt} most="60 in"
         autoFocus=${query.has('focus')} /></div>
@@ -139,16 +139,44 @@ function Sheets() {
   <//>`;
 }
 
+const inches = (measures) => Object.fromEntries(Object.entries(measures).map(([name, inch]) => [name, inch && inch * 25400000]));
+const inWords = (measures) => Object.fromEntries(Object.entries(measures).map(([name, inch]) => [name, `${inch} in`]));
+
 function Drawings() {
-  const L = (nm, text) => ({ nm, text });
   return html`<${Screen} title="Drawings" note="In true proportion">
-    <${CushionDrawing} width=${null} length=${null} focus="width" labels=${{ width: 'first', length: 'next' }} />
-    <${CushionDrawing} width=${457200000} length=${304800000} focus="length" labels=${{ width: '18 in', length: '12 1/8 in' }} />
-    <${CushionDrawing} width=${457200000} length=${457200000} labels=${{ width: '17 in', length: '17 in' }} corners=${{ depth: 12700000, run: 114300000 }} opening=${L(203200000, '8 in')} />
-    <${CushionDrawing} width=${1524000000} length=${381000000} labels=${{ width: '60 in', length: '15 in' }} />
+    <${CushionDrawing} measures=${{}} focus="width" labels=${{ width: 'first', length: 'next' }} />
+    <${CushionDrawing} measures=${inches({ width: 18, length: 12 })} focus="length" labels=${{ width: '18 in', length: '12 1/8 in' }} />
+    <${CushionDrawing} measures=${inches({ width: 18, length: 18 })} labels=${{ width: '17 in', length: '17 in' }} corners=${{ depth: 12700000, run: 114300000 }}
+      closing=${{ kind: 'hand-sewn', nm: 203200000 }} note="opening 8 in" />
+    <${CushionDrawing} measures=${inches({ width: 60, length: 15 })} labels=${{ width: '60 in', length: '15 in' }} />
     <p><${Fractions} text="12 panels of 17 5/8 × 18 in; 2 in to square the ends: 74 in, 2 1/8 yd. ½ ¼ ⅝ ≈ 44.77 cm − 5′ 3″ € £ ¥ Łucja Ñandú" /></p>
     <p><${Figure} text="≈ 44.77 cm" size="m" /> <${Figure} text="11/16 in" size="m" /> <${Figure} text="" size="m" /></p>
     <ul class="gallery-links" aria-label="Signs">${ICON_NAMES.map((name) => html`<li title=${name}><${Icon} name=${name} /></li>`)}</ul>
+  <//>`;
+}
+
+const KINDS = [
+  ['knife-edge', 'rectangle', { width: 20, length: 16 }],
+  ['knife-edge', 'round', { diameter: 16 }],
+  ['boxed', 'rectangle', { width: 24, length: 22, thickness: 4 }],
+  ['boxed', 'rectangle', { width: 60, length: 18, thickness: 3 }],
+  ['boxed', 'rectangle', { width: 18, length: 18, thickness: 18 }],
+  ['boxed', 'round', { diameter: 16, thickness: 3 }],
+  ['bolster', 'bolster', { diameter: 8, length: 20 }],
+];
+
+/** Every kind measured, with one measure being taken, and not measured; `?edge=piped&closing=zip` dresses them. */
+function Kinds() {
+  const closing = query.has('closing') ? { kind: query.get('closing'), at: query.get('at'), nm: 254000000 } : null;
+  const dress = { edge: query.get('edge'), closing };
+  return html`<${Screen} title="Kinds" note="In true proportion">
+    ${KINDS.map(([kind, shape, measures], at) => html`<${CushionDrawing} key=${at} kind=${kind} shape=${shape} measures=${inches(measures)}
+      labels=${inWords(measures)} focus=${Object.keys(measures)[at % 2]} ...${dress} />`)}
+    ${KINDS.slice(1, 3).map(([kind, shape]) => html`<${CushionDrawing} key=${kind} kind=${kind} shape=${shape} measures=${{}} ...${dress} />`)}
+    <${CushionDrawing} kind="boxed" shape="rectangle" measures=${inches({ width: 30, length: 20 })} labels=${{ width: '30 in', length: '20 in' }} focus="thickness" />
+    <${Choice} label="Kind" layout="pictures" value="boxed" onInput=${() => {}} options=${[['knife-edge', 'rectangle'], ['knife-edge', 'round'], ['boxed', 'rectangle'],
+      ['boxed', 'round'], ['bolster', 'bolster']].map(([kind, shape]) => ({ value: shape === 'round' ? `${kind} round` : kind, text: shape === 'round' ? `${kind}, round` : kind,
+        picture: html`<${CushionSketch} kind=${kind} shape=${shape} />` }))} />
   <//>`;
 }
 
@@ -164,6 +192,7 @@ const PAGES = {
   pads: () => html`<${Pads} />`,
   plan: () => html`<${Plans} />`,
   sheet: () => html`<${Sheets} />`,
+  kinds: () => html`<${Kinds} />`,
   drawings: () => html`<${Drawings} />`,
 };
 

@@ -17,7 +17,7 @@ export function Counting({ at }) {
   const filling = `${cushion}/insert/fill`;
   return html`<main class="screen-body measuring counting">
       <div class="columns">
-        <div class="column"><${CushionPicture} cushion=${cushion} labels=${valueAt(job.value, `${cushion}/insert`)} /></div>
+        <div class="column"><${CushionPicture} cushion=${cushion} isLabelled /></div>
         <div class="column">
           <${Stepper} label=${labelOf(at)} value=${valueAt(job.value, at)} min=${1} max=${MOST_COVERS}
             onInput=${(count) => setField(at, count)} />

@@ -43,7 +43,7 @@ function OpenCushion({ path }) {
   return html`<section class="card card-rows cushion-open" aria-label=${name}>
     <div class="cushion-head"><div><h2 class="entry-name">${name}</h2>
       <p class="note"><${Fractions} text=${summary(path)} /></p></div></div>
-    <${CushionPicture} cushion=${path} labels=${valueAt(job.value, path).insert} />
+    <${CushionPicture} cushion=${path} isLabelled />
     <div class="rows">${ROWS.map((row) => html`<${Field} key=${row} at=${`${path}/${row}`} />`)}</div>
     <${Tools} path=${path} name=${name} />
   </section>`;

@@ -1,6 +1,6 @@
 // One measure being taken: the cushion drawn to proportion, the tape with its keys, and what comes after it.
 import { html } from '../../parts/html.js';
-import { CushionDrawing } from '../../parts/cushion-drawing.js';
+import { CushionDrawing, measuresOf } from '../../parts/cushion-drawing.js';
 import { placeOf } from '../../parts/readings.js';
 import { entryOf, lastOf, valueAt } from '../../store/pointer.js';
 import { nearAnswer } from '../../store/answers.js';
@@ -23,10 +23,18 @@ function taperOf(id) {
   return outline?.length > 4 ? { depth: outline[1][0], run: outline[2][0] } : null;
 }
 
-export function CushionPicture({ cushion, focus, labels }) {
-  const { insert, cover } = valueAt(job.value, cushion);
-  return html`<${CushionDrawing} shape=${insert.shape} width=${drawn(insert.width)} length=${drawn(insert.length)}
-    labels=${labels} focus=${focus} corners=${cover.corners?.kind === 'tapered' ? taperOf(lastOf(cushion)) : null} />`;
+// The closing as it is drawn: what it takes of its edge is its opening.
+function closingOf({ closure }) {
+  return closure ? { kind: closure.kind, at: closure.at, nm: drawn(closure.opening) } : null;
+}
+
+export function CushionPicture({ cushion, focus, isLabelled }) {
+  const { kind, insert, cover } = valueAt(job.value, cushion);
+  const texts = Object.fromEntries(measuresOf(kind, insert.shape).map((name) => [name, insert[name]]));
+  const measures = Object.fromEntries(Object.entries(texts).map(([name, text]) => [name, drawn(text)]));
+  return html`<${CushionDrawing} kind=${kind} shape=${insert.shape} measures=${measures} texts=${texts} focus=${focus}
+    labels=${isLabelled ? texts : undefined} edge=${cover.edge?.kind} closing=${closingOf(cover)}
+    corners=${cover.corners?.kind === 'tapered' ? taperOf(lastOf(cushion)) : null} />`;
 }
 
 // A square pad is measured once; its height is the same text, not a new reading.
