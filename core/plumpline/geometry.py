@@ -20,6 +20,9 @@ Point = tuple[int, int]
 #: π to 50 decimals, as published in OEIS A000796.
 PI = Fraction(314159265358979323846264338327950288419716939937510, 10**50)
 
+#: The natural logarithm of 10 to 50 decimals, as published in OEIS A002392.
+LN_10 = Fraction(230258509299404568401799145468436420760110148862877, 10**50)
+
 # Sines are whole numbers of 1 / _ONE: at 100 m from the centre an error of some units is 10^-27 nm.
 _ONE = 1 << 128
 
@@ -164,6 +167,22 @@ def _in_first_eighth(angle: Fraction) -> tuple[int, int]:
         n += 1
         term = term * radians // (_ONE * n)
     return sums[0] - sums[2], sums[1] - sums[3]
+
+
+def power_of_ten(exponent: Fraction) -> Fraction:
+    """10 to any power, exact for a whole one, else within 2^-120 of the factor 1 to 10 it has beside a whole one."""
+    whole, rest = divmod(exponent, 1)
+    return Fraction(10) ** int(whole) * Fraction(_exponential(round_half_even(rest * LN_10 * _ONE)), _ONE)
+
+
+def _exponential(power: int) -> int:
+    """e to a power from 0 to 3, in units of 1 / `_ONE`, by its series."""
+    total, term, n = 0, _ONE, 0
+    while term:
+        total += term
+        n += 1
+        term = term * power // (_ONE * n)
+    return total
 
 
 def third_corner(one: Point, other: Point, from_one: int, from_other: int) -> Point | None:

@@ -1,0 +1,125 @@
+# How much filling a cushion takes: by weight as makers buy it, and the published geometry of a filled shape behind it.
+"""The trade's rule goes by weight. The geometry says what two flat faces can hold at most when they bend but do not
+stretch; a real cushion holds less, so it is shown beside the weight and never instead of it.
+
+Sizes are in nm, weights in whole nanograms (1 oz = 28.349523125 g exactly, agreement of 1959), volumes in whole mm³.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from plumpline.geometry import PI, power_of_ten
+from plumpline.lengths import NM_PER_INCH, decimal_text, round_half_even
+
+NG_PER_OUNCE = 28_349_523_125
+NG_PER_GRAM = 10**9
+_NM3_PER_MM3 = 10**18
+_MM3_PER_LITRE = 10**6
+_MM3_PER_CUBIC_INCH = Fraction(NM_PER_INCH**3, _NM3_PER_MM3)
+
+#: Ounces for each square inch of a decorative insert, whatever the filling (common practice of a pillow workroom).
+OUNCES_PER_SQUARE_INCH = Fraction(5, 100)
+
+# From this size on a pad is a bed pillow, which takes less than the rule says (16 to 20 oz for 20 × 26 in).
+_BED_PILLOW = 20 * NM_PER_INCH, 26 * NM_PER_INCH
+
+#: A square of side 1 holds at least the first, since such a shape was constructed, and no more than the second
+#: (Andrew Kepert; read in an encyclopaedia that marks both figures as lacking a citation).
+_KEPERT = Fraction("0.2055"), Fraction("0.217")
+
+#: Half the lemniscate constant, OEIS A085565: flat radius of the balloon ÷ its filled radius.
+_LEMNISCATE = Fraction(131102877714605990523241979494556, 10**32)
+
+
+def weight_of_filling(width: int, length: int) -> int:
+    """What a decorative insert takes by the rule of 5 %: ounces = width × length in inches × 0.05; in ng."""
+    return _weight(Fraction(width * length))
+
+
+def weight_of_round_filling(diameter: int) -> int:
+    """The same weight for each square inch of a round face, in ng."""
+    return _weight(PI * diameter * diameter / 4)
+
+
+def _weight(face: Fraction) -> int:
+    return round_half_even(face / NM_PER_INCH**2 * OUNCES_PER_SQUARE_INCH * NG_PER_OUNCE)
+
+
+def is_bed_pillow(width: int, length: int) -> bool:
+    """Whether a pad is so large that it is a bed pillow, for which the rule of 5 % asks too much."""
+    return min(width, length) >= _BED_PILLOW[0] and max(width, length) >= _BED_PILLOW[1]
+
+
+def weight_text(weight: int, units: str) -> str:
+    """A weight for the scales, both systems, the maker's own first: "20 oz (567 g)"."""
+    ounces = decimal_text(Fraction(round_half_even(Fraction(10 * weight, NG_PER_OUNCE)), 10))
+    grams = f"{round_half_even(Fraction(weight, NG_PER_GRAM))} g"
+    return f"{ounces} oz ({grams})" if units == "in" else f"{grams} ({ounces} oz)"
+
+
+@dataclass(frozen=True)
+class Filled:
+    """What two flat faces hold at most, in mm³; and, of a round, how thick and how wide it stands then, in nm."""
+
+    volume: int
+    between: tuple[int, int] | None = None
+    thickness: int | None = None
+    diameter: int | None = None
+
+
+def filled_rectangle(width: int, length: int) -> Filled:
+    """A. C. Robin, "Paper Bag Problem", Mathematics Today, IMA, June 2004, 104–107: an estimate for every oblong.
+
+    V = w³ (h / (πw) − 0.142 (1 − 10^(−h/w))), w the short side. For a square, Kepert's two figures are added.
+    """
+    short, long = sorted((width, length))
+    ratio = Fraction(long, short)
+    share = ratio / PI - Fraction("0.142") * (1 - power_of_ten(-ratio))
+    band = (_volume(short**3 * _KEPERT[0]), _volume(short**3 * _KEPERT[1])) if short == long else None
+    return Filled(_volume(short**3 * share), band)
+
+
+def filled_round(diameter: int) -> Filled:
+    """Two flat discs of this diameter, sewn together and filled to the limit.
+
+    W. H. Paulsen, "What is the shape of a Mylar balloon?", Amer. Math. Monthly 101 (1994) 953–958: with the filled
+    radius r, the flat radius is 1.3110288 r, the thickness 1.1981402 r and the volume 2.7458122 r³.
+    """
+    radius = Fraction(diameter, 2) / _LEMNISCATE
+    thickness = radius * PI / (2 * _LEMNISCATE)
+    return Filled(
+        _volume(2 * PI * _LEMNISCATE * radius**3 / 3),
+        None,
+        round_half_even(thickness),
+        round_half_even(2 * radius),
+    )
+
+
+def _volume(cubic_nm: Fraction) -> int:
+    return round_half_even(cubic_nm / _NM3_PER_MM3)
+
+
+def volume_text(volume: int, units: str) -> str:
+    """A volume as loose filling is measured: "18.2 L (1111 cu in)", the maker's own system first."""
+    litres = f"{decimal_text(Fraction(round_half_even(Fraction(10 * volume, _MM3_PER_LITRE)), 10))} L"
+    inches = f"{round_half_even(volume / _MM3_PER_CUBIC_INCH)} cu in"
+    return f"{inches} ({litres})" if units == "in" else f"{litres} ({inches})"
+
+
+def geometry_lines(filled: Filled, units: str) -> list[str]:
+    """What the geometry says and how far it may be trusted, for a maker who asks."""
+    whole = volume_text(filled.volume, units)
+    limit = "That is the fully inflated limit: a real cushion holds less."
+    if filled.diameter is not None:
+        return [f"Two flat discs hold at most {whole} (Paulsen 1994). {limit}"]
+    lines = [f"Two flat panels hold about {whole} (Robin 2004). {limit}"]
+    if filled.between is not None:
+        low, high = (volume_text(volume, units) for volume in filled.between)
+        lines.append(
+            f"For a square alone another study gives more, {low} to {high} (Kepert): a shape that holds the first was "
+            "constructed, and nothing holds more than the second. Robin's formula serves every oblong and leaves out "
+            "the folds at the edge, so it says less."
+        )
+    return lines
