@@ -9,9 +9,13 @@ from types import ModuleType
 
 import pytest
 from handset import Phone, Site
-from playwright.sync_api import Page, Playwright, sync_playwright
+from playwright.sync_api import Page, Playwright, expect, sync_playwright
 
 ROOT = Path(__file__).resolve().parent.parent
+# How long a page may take to show what is waited for; a busy machine needs it, no test is slower for it.
+expect.set_options(timeout=30_000)
+
+
 def pytest_addoption(parser: pytest.Parser) -> None:
     parser.addoption("--long", action="store_true", help="also run the full-count tests marked `long`")
 

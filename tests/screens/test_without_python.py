@@ -15,9 +15,11 @@ DAMAGED = (200, "application/zip", b"damaged on its way")
 
 
 def test_the_last_answer_is_shown_and_the_job_saved_though_python_fails(
-    handset: Phone, site: Site, maker: Maker, maker_at: Callable[[Page], Maker]
+    handset: Phone, site: Site, maker_at: Callable[[Page], Maker]
 ) -> None:
+    # From the very first page on: an offline copy made by then would bring the undamaged core.
     handset.page.add_init_script("delete Navigator.prototype.serviceWorker;")
+    maker = maker_at(handset.open())
     walk_main_job(maker)
     expect_answer(maker.page, "3 1/8 yd")
     before = maker.page.evaluate("async () => (await import('./store/session.js')).job.value")
