@@ -7,7 +7,17 @@ from typing import Any
 from plumpline.cloth import to_buy
 from plumpline.cushions.made import Made
 from plumpline.cutting import in_cutting_order, steps
-from plumpline.figures import counted, figure, in_other_system, length_to_ask, selling_step, sized, told, told_each
+from plumpline.figures import (
+    counted,
+    figure,
+    in_other_system,
+    length_to_ask,
+    letters_for,
+    selling_step,
+    sized,
+    told,
+    told_each,
+)
 from plumpline.job import NM_PER_CM, Job
 from plumpline.layout.outlines import extents_of, turned
 from plumpline.layout.strip import Cut, Placement, Plan
@@ -168,16 +178,8 @@ def _outline_as_laid(piece: Piece, placed: Placement) -> Json:
 
 def _label(piece: Piece, copy: int, number: dict[str, int], several: bool) -> str:
     """ "3 front" where there is one kind of cover, "B3 front" where there are several."""
-    letter = _letters(number[piece.cushion]) if several else ""
+    letter = letters_for(number[piece.cushion]) if several else ""
     return f"{letter}{copy} {piece.called}"
-
-
-def _letters(number: int) -> str:
-    letters = ""
-    while number:
-        number, rest = divmod(number - 1, 26)
-        letters = chr(ord("A") + rest) + letters
-    return letters
 
 
 def _straight(planned: ClothPlan, job: Job) -> Json:

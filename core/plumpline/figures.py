@@ -75,3 +75,12 @@ def listed(texts: list[str]) -> str:
 def counted(number: int, one: str, many: str) -> str:
     """A number with its word: "1 panel", "12 panels"."""
     return f"{number} {one if number == 1 else many}"
+
+
+def letters_for(number: int) -> str:
+    """A number from 1 as letters: A, B, … Z, AA."""
+    letters = ""
+    while number:
+        number, rest = divmod(number - 1, 26)
+        letters = chr(ord("A") + rest) + letters
+    return letters

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from itertools import pairwise
 from typing import Literal
 
 from plumpline.geometry import Point as Point
+from plumpline.geometry import outset
 from plumpline.job import Face
 
 Outline = tuple[Point, ...]
@@ -18,6 +20,25 @@ class Mark:
     kind: str
     text: str
     points: tuple[Point, ...]
+
+
+@dataclass(frozen=True)
+class Edges:
+    """The allowances of a piece at its four edges, in nm."""
+
+    left: int
+    right: int
+    bottom: int
+    top: int
+
+    def along(self, outline: Outline) -> list[int]:
+        """The allowance of each side of an outline: that of the edge which it is most nearly parallel to."""
+        return [self._beside(ax, ay, bx, by) for (ax, ay), (bx, by) in pairwise([*outline, *outline[:1]])]
+
+    def _beside(self, ax: int, ay: int, bx: int, by: int) -> int:
+        if abs(by - ay) > abs(bx - ax):
+            return self.right if by > ay else self.left
+        return self.bottom if bx > ax else self.top
 
 
 @dataclass(frozen=True)
@@ -48,10 +69,16 @@ class Piece:
     aside: Point
     aim: Point
     seam: int
+    edges: Edges
     outline: Outline
     marks: tuple[Mark, ...]
     shape: Literal["rectangle", "circle", "outline"] = "rectangle"
     turns: Literal["with the faces", "freely"] = "with the faces"
+
+    @property
+    def seam_line(self) -> Outline:
+        """Where it is sewn: the outline moved inwards by the allowance of each edge."""
+        return outset(self.outline, [-allowance for allowance in self.edges.along(self.outline)])
 
     @property
     def called(self) -> str:

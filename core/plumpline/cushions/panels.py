@@ -8,18 +8,9 @@ from typing import Literal
 
 from plumpline.cloth import cut_across, cut_along
 from plumpline.job import Cloth, Cushion, Face, Job
+from plumpline.pieces import Edges as Edges
 from plumpline.pieces import Mark, Outline, Piece, Point
 from plumpline.problems import Problem
-
-
-@dataclass(frozen=True)
-class Edges:
-    """The allowances of a piece at its four edges, in nm."""
-
-    left: int
-    right: int
-    bottom: int
-    top: int
 
 
 @dataclass(frozen=True)
@@ -69,6 +60,7 @@ def cut_out(part: Part, cushion: Cushion, job: Job, count: int) -> Piece:
         aside=aside,
         aim=_aim(part, cloth, face, upright),
         seam=cushion.cover.seam,
+        edges=part.edges,
         outline=rectangle(cut),
         marks=_edge_marks(cut),
         turns=part.turns,

@@ -24,6 +24,11 @@ class Lettering:
     size: int = 9
     black: int = 100
 
+    @property
+    def leading(self) -> int:
+        """From one line to the next, in nm: seven fifths of the size."""
+        return self.size * 7 * NM_PER_INCH // (5 * POINTS_PER_INCH)
+
 
 @dataclass(frozen=True)
 class Letter:
