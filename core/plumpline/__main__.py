@@ -1,12 +1,15 @@
-"""The command line: `python -m plumpline plan JOB.json` writes the answer as JSON."""
+"""The command line: `python -m plumpline plan JOB.json` writes the answer as JSON, `templates` a PDF."""
 
 from __future__ import annotations
 
 import argparse
 import json
 import sys
+from collections.abc import Callable
 from pathlib import Path
+from typing import Any
 
+from plumpline.papers import PAPERS, templates
 from plumpline.planning import plan
 from plumpline.problems import JobError
 
@@ -16,21 +19,33 @@ def main(arguments: list[str] | None = None) -> int:
     parser = argparse.ArgumentParser(prog="plumpline", description="From a cushion job to the cloth to ask for.")
     commands = parser.add_subparsers(dest="command", required=True)
     planning = commands.add_parser("plan", help="the lay plan and the length to ask for")
-    planning.add_argument("job", type=Path, metavar="JOB.json", help="a job document")
     planning.add_argument("--effort", choices=("quick", "full"), default="full", help="how long to look")
+    printing = commands.add_parser("templates", help="full-size templates as PDF")
+    printing.add_argument("--paper", choices=PAPERS, default="a4", help="the sheets they are printed on")
+    printing.add_argument("--cushion", help="the id of one cover; without it all are printed")
+    printing.add_argument("--out", type=Path, required=True, metavar="FILE", help="the PDF to write")
+    for command in (planning, printing):
+        command.add_argument("job", type=Path, metavar="JOB.json", help="a job document")
     asked = parser.parse_args(arguments)
-    return _plan(asked.job, asked.effort)
+    if asked.command == "plan":
+        return _answered(asked.job, lambda job: _write(plan(job, asked.effort), 0))
+    return _answered(asked.job, lambda job: _print(templates(job, asked.paper, asked.cushion), asked.out))
 
 
-def _plan(path: Path, effort: str) -> int:
+def _answered(path: Path, answer: Callable[[dict[str, Any]], int]) -> int:
     try:
         document = json.loads(path.read_text(encoding="utf-8-sig"))
     except (OSError, ValueError, RecursionError) as error:
         return _write({"problems": [{"at": "", "code": "not-a-job", "text": f"{path} cannot be read: {error}."}]}, 1)
     try:
-        return _write(plan(document, "quick" if effort == "quick" else "full"), 0)
+        return answer(document)
     except JobError as error:
         return _write({"problems": error.problems}, 1)
+
+
+def _print(paper: bytes, out: Path) -> int:
+    out.write_bytes(paper)
+    return 0
 
 
 def _write(value: object, code: int) -> int:

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import json
+from base64 import b64encode
 from typing import Any
 
+from plumpline import papers
 from plumpline.job import file_problems
 from plumpline.layout.budget import Slices, to_its_end
 from plumpline.lengths import LengthError, read_length_full, write_length
@@ -22,7 +24,8 @@ def ask(request: str) -> str:
     A job that cannot be planned yet still has the `cushions` of its answer beside the problems.
 
     Requests: {"do": "plan", "job", "effort"}, {"do": "check", "job"}, {"do": "read", "text", "unit"},
-    {"do": "read-money", "text", "currency"}.
+    {"do": "read-money", "text", "currency"}, {"do": "templates", "job", "paper", "cushion"}, whose {"ok": {"pdf"}} is
+    the file in base 64.
     """
     try:
         wanted = json.loads(request)
@@ -73,11 +76,22 @@ def _read_money(wanted: Json) -> Json:
         return _problems(error.code, str(error))
 
 
+def _templates(wanted: Json) -> Json:
+    if wanted["paper"] not in papers.PAPERS:
+        return _problems("unknown-value", f"The paper can be: {', '.join(papers.PAPERS)}.")
+    try:
+        pdf = papers.templates(wanted["job"], wanted["paper"], wanted.get("cushion"))
+    except JobError as error:
+        return {"problems": error.problems}
+    return {"ok": {"pdf": b64encode(pdf).decode()}}
+
+
 # What is answered, and what such a request has to say.
 _REQUESTS: dict[object, tuple[Any, ...]] = {
     "plan": (_plan, "job"),
     "check": (_check, "job"),
     "read": (_read, "text"),
+    "templates": (_templates, "job", "paper"),
     "read-money": (_read_money, "text", "currency"),
 }
 

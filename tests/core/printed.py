@@ -70,6 +70,18 @@ class Inked:
         """How much of a way upwards is black, in nm."""
         return sum(self.up(place, length)) * self.pixel_height
 
+    def upright_lines(self, left, right, low, high):
+        """Where upright lines stand between two sides, in nm: the middles of the columns that are dark all the way."""
+        (first, start), (last, end) = self.pixel(left, low), self.pixel(right, high)
+        columns = zip(*(row[first : last + 1] for row in self.rows[start : end + 1 : 3]), strict=True)
+        return [(first + place) * self.pixel_width for place in _middles(columns)]
+
+    def level_lines(self, low, high, left, right):
+        """Where level lines lie between two heights, in nm."""
+        (first, start), (last, end) = self.pixel(left, low), self.pixel(right, high)
+        rows = (row[first : last + 1 : 3] for row in self.rows[start : end + 1])
+        return [(start + place) * self.pixel_height for place in _middles(rows)]
+
     @property
     def ink(self):
         """The area that is black, in square nm."""
@@ -78,6 +90,22 @@ class Inked:
             white += sum(row)
         pixels = len(self.rows) * len(self.rows[0])
         return (pixels - white / 255) * self.pixel_width * self.pixel_height
+
+
+_DARK = 0.05
+
+
+def _middles(strips):
+    """The middles of the runs of dark strips of pixels, weighed by their darkness, in strips from the first."""
+    found, run = [], []
+    for number, strip in enumerate([*strips, [255]]):
+        darkness = 1 - sum(strip) / len(strip) / 255
+        if darkness > _DARK:
+            run.append((number + 0.5, darkness))
+        elif run:
+            found.append(sum(place * dark for place, dark in run) / sum(dark for _, dark in run))
+            run = []
+    return found
 
 
 def inked(paper, page, dpi=DPI):

@@ -8,7 +8,11 @@ import json
 import sys
 from pathlib import Path
 
-EFFORTS = ("quick", "full")
+REQUESTS = {
+    "quick": {"do": "plan", "effort": "quick"},
+    "full": {"do": "plan", "effort": "full"},
+    "templates": {"do": "templates", "paper": "a4"},
+}
 
 
 def unpack_core(archive: str) -> None:
@@ -23,9 +27,8 @@ def write_answers(folder: Path, out: Path) -> None:
     lines = []
     for path in sorted(folder.glob("job-*.json")):
         job = json.loads(path.read_text("utf-8"))
-        for effort in EFFORTS:
-            reply = ask(json.dumps({"do": "plan", "job": job, "effort": effort}))
-            lines.append(json.dumps([path.name, effort, reply]))
+        for name, request in REQUESTS.items():
+            lines.append(json.dumps([path.name, name, ask(json.dumps({**request, "job": job}))]))
     out.write_bytes("\n".join(lines).encode())
 
 

@@ -44,7 +44,8 @@ def _tapered(corners: Corners, cut: Point) -> Outline:
     (w, h), d = cut, corners.depth
     a, b = _runs(corners, cut)
     lower = ((0, b), (d, d), (a, 0), (w - a, 0), (w - d, d), (w, b))
-    return (*lower, (w, h - b), (w - d, h - d), (w - a, h), (a, h), (d, h - d), (0, h - b))
+    around = (*lower, (w, h - b), (w - d, h - d), (w - a, h), (a, h), (d, h - d), (0, h - b))
+    return tuple(dict.fromkeys(around))  # tapers that meet in the middle of a side have one corner there
 
 
 def _taper_marks(corners: Corners, job: Job, cut: Point) -> list[Mark]:

@@ -15,9 +15,7 @@ from plumpline.paper.lettering import Lettering, lines_of, width_of
 from plumpline.paper.pdf import PAPERS, Document
 from plumpline.paper.sheet import MM, Pen, Sheet
 from plumpline.paper.tiles import Tile, Window, tiles
-from plumpline.pieces import Mark
-
-Outline = tuple[Point, ...]
+from plumpline.pieces import Mark, Outline
 
 _MARGIN = 10 * MM  # no printer needs more
 _GUTTER = 13 * MM  # at the left and below, for the check lines
@@ -34,6 +32,7 @@ _CHECK = Pen(MM)
 
 _CHECK_LINES = (("2 in", 2 * NM_PER_INCH), ("5 cm", 50 * MM))
 _STROKE = 7 * MM
+_LEAST_MAP = 80 * MM
 _FOOT = _MARGIN + 9 * MM  # the baseline of what is said at the foot of a sheet
 _BAR = _MARGIN + 2 * MM  # the middle of the check lines
 _NAME = Lettering("semibold", 8)
@@ -115,10 +114,10 @@ class _Pages:
         """A sheet with its check lines, and with what it is at its foot."""
         sheet = Sheet(self._document, *self._paper)
         _check_lines(sheet)
-        right = sheet.width - _MARGIN
+        left, right = _MARGIN + _GUTTER, sheet.width - _MARGIN
         end = f"{says} · print at 100 %"
-        room = right - _MARGIN - width_of(end, SMALL) - 4 * MM
-        sheet.words(_shortened(self._shape.title, _NAME, room), (_MARGIN, _FOOT), _NAME)
+        room = right - left - width_of(end, SMALL) - 4 * MM
+        sheet.words(_shortened(self._shape.title, _NAME, room), (left, _FOOT), _NAME)
         sheet.words(end, (right, _FOOT), SMALL, "right")
         return sheet
 
@@ -134,6 +133,7 @@ class _Pages:
         for number, text in enumerate(_HOW, start=1):
             column.row([Cell(str(number), 4, STRONG), Cell(text, 96)])
         column.space(4 * MM)
+        column.need(_LEAST_MAP)
         self._map(column)
 
     def _map(self, column: Column) -> None:
