@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from plumpline.cloth import to_buy
+from plumpline.cushions.filling import filling_of
 from plumpline.cushions.made import Made
 from plumpline.cutting import in_cutting_order, steps
 from plumpline.figures import (
@@ -43,8 +44,16 @@ def cover_answer(cover: Made, job: Job) -> Json:
         "rule": cover.fit.rule,
         "pad": told_each(cover.pad.size, units),
         "opening": figure(cover.opening, units),
+        "filling": _filling(cover, units),
         "working": [{"text": line} for line in cover_working(cover, job)],
     }
+
+
+def _filling(cover: Made, units: str) -> Json | None:
+    filling = filling_of(cover.pad.size, cover.cushion.insert.fill, units)
+    if filling is None:
+        return None
+    return {"text": filling.text, "working": [{"text": line} for line in filling.working]}
 
 
 def _smaller_by(cover: Made, units: str) -> Json:
@@ -70,25 +79,6 @@ def piece_answer(piece: Piece, job: Job) -> Json:
             for mark in piece.marks
         ],
     }
-
-
-def materials(cover: Made, job: Job) -> list[Json]:
-    """What is bought beside the cloth: the pads, where the job starts from the finished size."""
-    if cover.cushion.size_from != "finished":
-        return []
-    pad, units = cover.pad, job.units
-    wanted = " by ".join(write_length(nm, units) for nm in pad.size.lengths)
-    sold = "the next size sold" if pad.stocked else "no stocked size is near: have it made"
-    return [
-        {
-            "kind": "pad",
-            "for": [cover.cushion.id],
-            "quantity": cover.cushion.quantity,
-            **told_each(pad.stocked or pad.size, units),
-            "stocked": pad.stocked is not None,
-            "working": f"{wanted} wanted; {sold}.",
-        }
-    ]
 
 
 def cloth_answer(planned: ClothPlan, job: Job) -> Json:

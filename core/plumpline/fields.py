@@ -63,7 +63,7 @@ INSERT = (
         "fill",
         "choice",
         "The filling, which decides the rule of fit.",
-        choices=("feather", "down", "polyester", "hollow-fibre", "microbead", "firm", "foam"),
+        choices=("feather", "down", "polyester", "hollow-fibre", "microbead", "foam-crumb", "firm", "foam"),
     ),
     Field(
         "measured",
@@ -168,6 +168,12 @@ CLOTH = (
         "choice",
         "Where the top of the pattern or nap points on the cloth, seen from the cut end.",
         choices=("away", "toward", "left", "right"),
+    ),
+    Field(
+        "weight",
+        "choice",
+        "How heavy the cloth is, which decides needle, stitch and thread.",
+        choices=("sheer", "light", "medium", "heavy", "very-heavy"),
     ),
     Field("repeat", "object", "The repeat of the pattern.", fields=REPEAT),
     Field("motifs", "list", "Points of the pattern that a face can be centred on.", fields=MOTIF),

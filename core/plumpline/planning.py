@@ -6,7 +6,7 @@ from fractions import Fraction
 from typing import Any, Literal, get_args
 
 from plumpline import notices, remedies
-from plumpline.answer import cloth_answer, cover_answer, materials, piece_answer
+from plumpline.answer import cloth_answer, cover_answer, piece_answer
 from plumpline.figures import figure, length_to_ask
 from plumpline.job import Cloth
 from plumpline.layout.budget import QUICK_WORK, Slices, to_its_end
@@ -14,6 +14,7 @@ from plumpline.layout.strip import CannotLay
 from plumpline.layplan import ClothPlan, ClothPlanner, cannot_lay, plan_cloth, why_not
 from plumpline.prepared import Prepared, prepare
 from plumpline.problems import JobError, Problem
+from plumpline.shopping import material_answer, materials, shopping_list
 from plumpline.version import __version__
 
 Effort = Literal["quick", "full"]
@@ -171,6 +172,7 @@ def _answer(prepared: Prepared, planned: list[ClothPlan], said: list[notices.Not
     said += [notices.question(problem) for problem in job.questions]
     for cover in prepared.covers:
         said.extend(notices.cover_notices(cover, job))
+    bought = materials(prepared.covers, job)
     return {
         "format": "plumpline-plan",
         "version": 1,
@@ -179,6 +181,7 @@ def _answer(prepared: Prepared, planned: list[ClothPlan], said: list[notices.Not
         "cushions": [cover_answer(cover, job) for cover in prepared.covers],
         "pieces": [piece_answer(piece, job) for cover in prepared.covers for piece in cover.pieces],
         "cloths": [cloth_answer(one, job) for one in planned],
-        "materials": [entry for cover in prepared.covers for entry in materials(cover, job)],
+        "materials": [material_answer(material) for material in bought],
+        "shopping": shopping_list(bought, planned, job),
         "notices": notices.in_order(said),
     }

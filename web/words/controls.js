@@ -144,7 +144,7 @@ export const fields = {
     '/cushions/*/insert/shape': { name: 'Shape', kind: 'choice', options: { rectangle: 'Rectangle or square' } },
     '/cushions/*/insert/fill': { name: 'Filling', kind: 'choice',
       options: { polyester: 'Polyester', feather: 'Feather', down: 'Down', 'hollow-fibre': 'Hollow fibre',
-        microbead: 'Microbead', firm: 'Firm pad', foam: 'Foam filling' } },
+        microbead: 'Microbead', 'foam-crumb': 'Foam crumb', firm: 'Firm pad', foam: 'Foam filling' } },
   }),
   ...on('cover', {
     '/cushions/*/kind': { name: 'Kind', kind: 'choice', options: { 'knife-edge': 'Knife-edge' } },
@@ -176,6 +176,8 @@ export const fields = {
       options: { 'one-way': 'One way', 'two-way': 'Two ways', any: 'Any way' } },
     '/cloths/*/up': { name: 'Top of the pattern points', kind: 'choice', usual: 'away',
       options: { away: 'Away from the cut end', toward: 'Toward the cut end', left: 'To the left', right: 'To the right' } },
+    '/cloths/*/weight': { name: 'Weight of the cloth', kind: 'choice', usual: 'medium',
+      options: { sheer: 'Sheer', light: 'Light', medium: 'Medium', heavy: 'Heavy', 'very-heavy': 'Very heavy' } },
     '/cloths/*/repeat/across': { name: 'Repeat across', kind: 'measure' },
     '/cloths/*/repeat/along': { name: 'Repeat along', kind: 'measure' },
     '/cloths/*/repeat/drop': { name: 'Drop', kind: 'measure', after: '/cloths/*/repeat/along' },

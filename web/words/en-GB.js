@@ -187,6 +187,7 @@ export default {
     'hint:/cloths/*/direction=one-way': 'Nap or pattern with a top: nothing is turned. Also when you do not know.',
     'hint:/cloths/*/direction=two-way': 'Looks the same upside down: half turns are used.',
     'hint:/cloths/*/direction=any': 'No nap, no direction: quarter turns too.',
+    'hint:/cloths/*/weight': 'Decides the needle, the stitch and how much thread is bought.',
     'hint:/cloths/*/up': 'Seen from the cut end, the end you cut from.',
     'hint:/cloths/*/repeat/across': 'To the next column of motifs, even if it stands lower.',
     'hint:/cloths/*/repeat/along': 'To the next motif in the same column.',

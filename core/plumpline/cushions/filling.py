@@ -12,6 +12,7 @@ from fractions import Fraction
 
 from plumpline.geometry import PI, power_of_ten
 from plumpline.lengths import NM_PER_INCH, decimal_text, round_half_even
+from plumpline.measures import Measures
 
 NG_PER_OUNCE = 28_349_523_125
 NG_PER_GRAM = 10**9
@@ -21,6 +22,9 @@ _MM3_PER_CUBIC_INCH = Fraction(NM_PER_INCH**3, _NM3_PER_MM3)
 
 #: Ounces for each square inch of a decorative insert, whatever the filling (common practice of a pillow workroom).
 OUNCES_PER_SQUARE_INCH = Fraction(5, 100)
+
+#: Fillings that are poured in and bought by volume.
+BY_VOLUME = ("foam-crumb", "microbead")
 
 # From this size on a pad is a bed pillow, which takes less than the rule says (16 to 20 oz for 20 × 26 in).
 _BED_PILLOW = 20 * NM_PER_INCH, 26 * NM_PER_INCH
@@ -122,4 +126,34 @@ def geometry_lines(filled: Filled, units: str) -> list[str]:
             "constructed, and nothing holds more than the second. Robin's formula serves every oblong and leaves out "
             "the folds at the edge, so it says less."
         )
+    return lines
+
+
+@dataclass(frozen=True)
+class Filling:
+    """What fills one cushion: its weight in ng, None where it is bought by volume, and the sentences behind it."""
+
+    weight: int | None
+    text: str
+    working: tuple[str, ...]
+
+
+def filling_of(pad: Measures, fill: str | None, units: str) -> Filling | None:
+    """What a maker fills a pad of this size with; None for a block of foam, or a shape that no rule is known for."""
+    names = tuple(name for name, _ in pad)
+    if fill == "foam" or names not in (("width", "length"), ("diameter",)):
+        return None
+    filled = filled_rectangle(*pad.lengths) if len(names) == 2 else filled_round(*pad.lengths)
+    geometry = tuple(geometry_lines(filled, units))
+    if fill in BY_VOLUME:
+        return Filling(None, f"up to {volume_text(filled.volume, units)}", geometry)
+    weight = weight_of_filling(*pad.lengths) if len(names) == 2 else weight_of_round_filling(*pad.lengths)
+    return Filling(weight, weight_text(weight, units), (*_weight_lines(pad, weight, units), *geometry))
+
+
+def _weight_lines(pad: Measures, weight: int, units: str) -> list[str]:
+    square_inches = round_half_even(Fraction(weight) / NG_PER_OUNCE / OUNCES_PER_SQUARE_INCH)
+    lines = [f"{square_inches} square inches × 5 % = {weight_text(weight, units)}."]
+    if len(pad.lengths) == 2 and is_bed_pillow(*pad.lengths):
+        lines.append("That is the rule for decorative cushions; a bed pillow of this size takes less, 16 to 20 oz.")
     return lines

@@ -72,6 +72,7 @@ _FILL_WORDS = {
     "microbead": "microbead",
     "firm": "firm pad",
     "foam": "foam in a knife-edge cover",
+    "foam-crumb": "foam crumb, as for polyester",
 }
 
 

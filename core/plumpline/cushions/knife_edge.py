@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from plumpline.cushions.corners import impossible_corners, with_corners
 from plumpline.cushions.fit import fit_of, pad_for
-from plumpline.cushions.made import Made
+from plumpline.cushions.made import Made, Sewn
 from plumpline.cushions.opening import opening_of, opening_too_long, with_opening
 from plumpline.cushions.panels import Edges, Part, cut_out, off_the_face
 from plumpline.cushions.sizes import contradictions, finished_size, missing, nothing_left
@@ -45,6 +45,7 @@ def knife_edge(cushion: Cushion, job: Job) -> Made | list[Problem]:
         between_side_seams=finished["width"],
         pieces=panels,
         cutting=(_seam_line(cushion.cover, parts[0], job), *why_cut_larger(parts, panels, job)),
+        sewn=(Sewn(2 * sum(finished.lengths), layers=2),),
     )
 
 

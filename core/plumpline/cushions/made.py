@@ -11,12 +11,21 @@ from plumpline.pieces import Piece
 
 
 @dataclass(frozen=True)
+class Sewn:
+    """A line of machine stitching on one cover: its length in nm, and the layers of cloth under the needle."""
+
+    length: int
+    layers: int
+
+
+@dataclass(frozen=True)
 class Made:
     """One entry worked out; lengths in nm.
 
     `finished` is the size from seam to seam, `opening` what is left open to fill the cover. `between_side_seams` is
     the finished width of a cover whose two side seams can give way, None where there are none. `cutting` says in
-    sentences how the cut sizes follow from the finished one.
+    sentences how the cut sizes follow from the finished one. `sewn` is all the stitching of one cover, `zips` how far
+    each of its zips opens.
     """
 
     cushion: Cushion
@@ -27,3 +36,5 @@ class Made:
     between_side_seams: int | None
     pieces: tuple[Piece, ...]
     cutting: tuple[str, ...]
+    sewn: tuple[Sewn, ...]
+    zips: tuple[int, ...] = ()

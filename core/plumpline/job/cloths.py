@@ -54,6 +54,7 @@ class Cloth:
     direction: str
     direction_said: bool
     up: str
+    weight: str
     repeat_across: int
     repeat_along: int
     drop: int
@@ -93,6 +94,7 @@ def read_cloth(index: int, values: Values, habits: Habits, reading: Reading) -> 
         direction=values.get("direction", "one-way"),
         direction_said="direction" in values,
         up=values.get("up", "away"),
+        weight=values.get("weight", "medium"),
         repeat_across=repeat.get("across", 0),
         repeat_along=repeat.get("along", 0),
         drop=repeat.get("drop", 0),

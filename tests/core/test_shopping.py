@@ -1,0 +1,122 @@
+"""What is bought beside the cloth, and the list to take to the shops."""
+
+from dataclasses import replace
+
+import pytest
+from jobs import changed, cloth, covers, example, job
+
+from plumpline import plan
+from plumpline.cushions.filling import filling_of
+from plumpline.measures import Measures
+from plumpline.prepared import prepare
+from plumpline.shopping import materials
+
+IN = 25_400_000
+CM = 10_000_000
+MM = 1_000_000
+
+
+def bought(document):
+    return {material["id"]: material for material in plan(document, "quick")["materials"]}
+
+
+def test_the_thread_of_a_job_goes_by_its_seams_and_its_cloth():
+    """Six covers of 17 in a side are sewn 6 × 68 in through two layers of 0.5 mm with a 3 mm stitch: 2 + 2·1/3 for each
+    length (textile teaching: C = 2 + 2·T·S), 15 % for waste."""
+    thread = bought(example("harbour-room"))["thread"]
+    assert thread["length"]["nm"] == pytest.approx(6 * 68 * IN * (2 + 2 / 3) * 1.15, abs=2)
+    assert (thread["quantity"], thread["each"]["nm"]) == (1, 100 * 1000 * MM)
+    assert thread["ask"] == "1 spool of thread of 100 m, Tex 40 (ticket 75, cotton ticket 44)"
+    assert thread["working"] == (
+        "11 3/8 yd of seam × 2.67; 15 % more for ends and waste: 32 m (35 yd), 1 spool of 100 m."
+    )
+
+
+def test_heavier_cloth_takes_a_coarser_needle_a_longer_stitch_and_more_thread():
+    """Common practice: 16/100 and 3.5 mm for heavy cloth, 14/90 and 3 mm for medium."""
+    plain = example("harbour-room")
+    medium, heavy = (bought(changed(plain, "/cloths/0/weight", weight)) for weight in ("medium", "heavy"))
+    assert medium["needle"]["ask"] == "Machine needle 90/14"
+    assert medium == bought(plain)
+    assert heavy["needle"]["ask"] == "Machine needle 100/16"
+    assert "stitch 3.5 mm" in heavy["needle"]["working"]
+    assert heavy["thread"]["length"]["nm"] > medium["thread"]["length"]["nm"]
+
+
+def test_the_heaviest_cloth_of_a_job_decides_its_needle():
+    document = example("size-wanted")
+    for index, weight in enumerate(("sheer", "very-heavy")):
+        document = changed(document, f"/cloths/{index}/weight", weight)
+    assert bought(document)["needle"]["ask"] == "Machine needle 110/18"
+
+
+def test_there_is_a_label_for_every_cover():
+    assert bought(example("size-wanted"))["label"]["quantity"] == 6
+    one = plan(job(covers(1, "18 in", "18 in"), cloth("54 in")), "quick")
+    assert one["materials"][-1]["ask"] == "1 label to sew in"
+
+
+def test_pads_nobody_stocks_come_with_their_filling_by_weight():
+    """65 × 44 cm is 443.3 square inches; × 5 % = 22.2 oz (common practice), 628 g; two of them 1257 g."""
+    filling = bought(example("size-wanted"))["filling:c2"]
+    assert filling["ask"] == "1257 g (44.3 oz) of down"
+    assert filling["working"].startswith("628 g (22.2 oz) for each pad. 443 square inches × 5 %")
+    assert "filling:c1" not in bought(example("size-wanted"))
+
+
+@pytest.mark.parametrize(("fill", "asked"), [("foam-crumb", "Foam crumb: up to"), ("foam", None), (None, "of filling")])
+def test_crumb_is_bought_by_volume_and_a_block_of_foam_needs_no_filling(fill, asked):
+    document = changed(example("size-wanted"), "/cushions/1/insert/fill", fill)
+    filling = bought(document).get("filling:c2")
+    assert filling is None if asked is None else asked in filling["ask"]
+
+
+def test_every_soft_pad_tells_its_filling_and_foam_does_not():
+    cushion = plan(example("harbour-room"), "quick")["cushions"][0]
+    assert cushion["filling"]["text"] == "16.2 oz (459 g)"
+    assert cushion["filling"]["working"][0]["text"] == "324 square inches × 5 % = 16.2 oz (459 g)."
+    foam = changed(example("harbour-room"), "/cushions/0/insert/fill", "foam")
+    assert plan(foam, "quick")["cushions"][0]["filling"] is None
+
+
+def test_rounds_go_by_their_area_and_what_has_no_rule_says_nothing():
+    """π · 9² = 254.47 square inches, × 5 % = 12.7 oz."""
+    round_pad = filling_of(Measures((("diameter", 18 * IN),)), "feather", "in")
+    assert round_pad.text == "12.7 oz (361 g)"
+    assert "Paulsen" in round_pad.working[-1]
+    assert filling_of(Measures((("diameter", 9 * IN), ("length", 18 * IN))), "feather", "in") is None
+
+
+def test_a_bed_pillow_is_told_that_the_rule_asks_too_much():
+    """Bed-pillow tables: 16 to 20 oz for 20 × 26 in, where the rule gives 26."""
+    pillow = filling_of(Measures((("width", 26 * IN), ("length", 20 * IN))), "down", "in")
+    assert "a bed pillow of this size takes less, 16 to 20 oz" in pillow.working[1]
+
+
+@pytest.mark.parametrize(("name", "ask"), [("harbour-room", "2 7/8 yd of zip chain"), ("size-wanted", "1.78 m of")])
+def test_zips_are_bought_as_chain_with_sliders(name, ask):
+    """Six zips opening 16 in take 17 in of chain each, 102 in = 2.83 yd; four of 42 cm take 44.5, 178 cm."""
+    prepared = prepare(example(name))
+    opening = 16 * IN if prepared.job.units == "in" else 42 * CM
+    first, *rest = prepared.covers
+    zips = {m.id: m for m in materials([replace(first, zips=(opening,)), *rest], prepared.job)}["zip"]
+    assert zips.ask.startswith(ask)
+    assert zips.ask.endswith(f"{first.cushion.quantity} sliders")
+    assert zips.covers == ("c1",)
+    assert zips.quantity == first.cushion.quantity
+
+
+def test_the_list_goes_shop_by_shop_and_its_lines_keep_their_names():
+    answer = plan(example("size-wanted"), "quick")
+    assert [shop["name"] for shop in answer["shopping"]] == ["Cloth", "Haberdashery", "Pads and filling"]
+    lines = [line for shop in answer["shopping"] for line in shop["lines"]]
+    assert [line["id"] for line in lines[:2]] == ["cloth:k1", "cloth:k2"]
+    assert lines[0]["text"].endswith("of half-drop sprig, 138 cm wide")
+    assert {line["id"] for line in lines[2:]} == set(bought(example("size-wanted")))
+    assert len({line["id"] for line in lines}) == len(lines)
+    more = plan(changed(example("size-wanted"), "/cushions/0/quantity", 9), "quick")
+    assert [line["id"] for shop in more["shopping"] for line in shop["lines"]] == [line["id"] for line in lines]
+
+
+def test_a_job_without_covers_buys_nothing():
+    assert materials([], prepare(example("harbour-room")).job) == []
