@@ -9,11 +9,11 @@ of that form: push every panel down as long as any can go. As in the active sche
 since otherwise a panel would have fitted completely underneath all that is still to come.
 
 A state is the number of panels left of each kind and, for each place, the lowest row still open to it; states that
-are nowhere better than another are dropped, and so are those whose free area no longer holds what is left. When a
-level outgrows the width of the beam the states that wasted most for what they have laid go, and the search is no proof
-any more. What a waste is worth differs between guides, which lay large or small panels first; several are tried (a
-beam search with a ratio as its guide: Libralesso and Fontan, *European Journal of Operational Research* 291 (2021)
-883-893, from memory).
+are nowhere better than another are dropped, and so are those whose open rows no longer hold what is left, by area or by
+the weights of the covering programme (``weights``). When a level outgrows the width of the beam the states that wasted
+most for what they have laid go, and the search is no proof any more. The waste is counted in weights or in area by
+different guides, which also lay large or small panels first; several are tried (a beam search with a ratio as its
+guide: Libralesso and Fontan, *European Journal of Operational Research* 291 (2021) 883-893, from memory).
 
 The search asks whether a length can be kept, so a run that fails without having dropped a state proves that no
 layout on these places is that short. For places in the columns of a repeat these are all layouts; for free panels
@@ -25,6 +25,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cached_property
 from itertools import accumulate, pairwise
 from math import sqrt
 from operator import le
@@ -32,7 +33,8 @@ from typing import Literal
 
 from plumpline.layout.budget import Budget, Slices
 from plumpline.layout.desk import Desk, Spot, at_residue, rise
-from plumpline.layout.places import Kind, Variant
+from plumpline.layout.places import Variant
+from plumpline.layout.weights import Fullest, row_weights
 
 MOST_PLACES = 160
 MOST_NORMAL = 40
@@ -40,7 +42,7 @@ _COMPARED = 12
 REMEMBERED = 5_000
 
 State = tuple[int, tuple[int, ...]]  # what is left of the kinds, and for each place the key of its lowest open row
-Guide = Literal["even", "larger first", "largest first"]
+Guide = Literal["rows", "area", "larger first"]
 Level = dict[State, tuple[float, State, int, int]]  # worth by the guide, where from, key of the move, length so far
 
 
@@ -63,14 +65,12 @@ class Place:
 
 
 def worth_of(guide: Guide, waste: int, laid: int) -> float:
-    """How good a state is that lost ``waste`` for the area ``laid``; less is better.
+    """How good a state is that lost ``waste`` for what is ``laid``, both in weight or in area; less is better.
 
-    The waste for each area laid, times a power of the mean area of the panels laid: -1 for "largest first", -1/2 for
-    "larger first". All states of a level have as many panels laid, so their number is left out.
+    The waste for each unit laid; for "larger first" divided by the root of the mean area of the panels laid. All states
+    of a level have as many panels laid, so their number is left out.
     """
-    if guide == "even":
-        return waste / laid
-    return waste / laid / (laid if guide == "largest first" else sqrt(laid))
+    return waste / laid / (sqrt(laid) if guide == "larger first" else 1)
 
 
 def places_of(desk: Desk, columns: list[list[tuple[int, ...]]]) -> list[Place]:
@@ -152,6 +152,7 @@ class ActiveSearch:
 
     def __init__(self, desk: Desk, columns: list[list[tuple[int, ...]]], budget: Budget) -> None:
         self.desk = desk
+        self.budget = budget
         self.places = places_of(desk, columns)
         self.count = len(self.places)
         self.shift = self.count.bit_length()
@@ -164,10 +165,9 @@ class ActiveSearch:
         ]
         self.widths_over = _Widths([b - a for a, b in pairwise(ends)])
         self.states = 0
-        self.area = sum(kind.qty * _least_area(kind) for kind in desk.kinds)
         starts = [0, *accumulate(sum(p.kind == k for p in self.places) for k in range(len(desk.kinds)))]
         self.of_kind = list(pairwise(starts))
-        self.left_of: dict[int, tuple[int, list[tuple[int, int]]]] = {}
+        self.left_of: dict[int, tuple[int, int, list[tuple[int, int]]]] = {}
 
     def within(self, target: int, width: int, budget: Budget, guide: Guide) -> Slices[Outcome]:
         """Look for a layout no longer than ``target``, keeping at most ``width`` states on a level.
@@ -198,17 +198,37 @@ class ActiveSearch:
                 return Outcome(None, complete)
         return Outcome(self._trace(level[0], came), complete)
 
+    @cached_property
+    def fullest(self) -> Fullest:
+        """What can lie side by side on slices of the width, by weight."""
+        weights = [self.weights[p.kind][p.variant] for p in self.places]
+        return Fullest(list(zip(self.slices, weights, strict=True)), len(self.widths_over.widths))
+
+    @cached_property
+    def weights(self) -> list[list[int]]:
+        """What each variant of each kind weighs in a row."""
+        return row_weights(self.desk, self.budget)
+
+    @cached_property
+    def burdens(self) -> list[tuple[int, int]]:
+        """The least area of a panel of each kind, and the least weight along its length."""
+        return [
+            (min(v.w * v.h for v in kind.variants), min(w * v.h for w, v in zip(weights, kind.variants, strict=True)))
+            for kind, weights in zip(self.desk.kinds, self.weights, strict=True)
+        ]
+
     def lowest(self, place: int, y: int) -> int:
         """The lowest row of a place from ``y`` up."""
         p = self.places[place]
         return rise(self.desk.strip.flaws, self.desk.strip.gap, p.way, p.x, y)
 
-    def left(self, digits: int) -> tuple[int, list[tuple[int, int]]]:
-        """The area of what is left, and the ranges of the places of each kind of it."""
+    def left(self, digits: int) -> tuple[int, int, list[tuple[int, int]]]:
+        """The area and the weight of what is left, and the ranges of the places of each kind of it."""
         if digits not in self.left_of:
             counts = [self.left_of_kind(digits, k) for k in range(len(self.desk.kinds))]
-            area = sum(n * _least_area(kind) for n, kind in zip(counts, self.desk.kinds, strict=True))
-            self.left_of[digits] = area, [places for n, places in zip(counts, self.of_kind, strict=True) if n]
+            area = sum(n * area for n, (area, _) in zip(counts, self.burdens, strict=True))
+            weight = sum(n * weight for n, (_, weight) in zip(counts, self.burdens, strict=True))
+            self.left_of[digits] = area, weight, [places for n, places in zip(counts, self.of_kind, strict=True) if n]
         return self.left_of[digits]
 
     def left_of_kind(self, digits: int, kind: int) -> int:
@@ -236,8 +256,11 @@ class _Run:
         self.shift = search.shift
         self.place = (1 << self.shift) - 1
         self.shut = self.end + 1 << self.shift
-        self.whole = self.end * search.desk.width
         self.across = (1 << len(search.widths_over.widths)) - 1
+        self.digits = sum(kind.qty << search.bits * k for k, kind in enumerate(search.desk.kinds))
+        self.area, self.weight, _ = search.left(self.digits)
+        self.most_area = self.end * search.desk.width
+        self.most_weight = self.end * search.fullest[self.across]
         self.raised: dict[int, tuple[int, ...]] = {}
         self.closed = [
             tuple(self.shut + i if a <= i < b else 0 for i in range(search.count)) for a, b in search.of_kind
@@ -245,9 +268,9 @@ class _Run:
 
     def start(self) -> list[State]:
         """The state before anything is laid, if all can be laid at all."""
-        digits = sum(kind.qty << self.search.bits * k for k, kind in enumerate(self.search.desk.kinds))
-        state = (digits, self._keys([0] * self.search.count))
-        return [state] if self._open_area(state) >= self.search.area else []
+        keys = self._keys([0] * self.search.count)
+        area, weight = self._open(keys)
+        return [(self.digits, keys)] if area >= self.area and weight >= self.weight else []
 
     def expand(self, state: State, top: int, following: Level) -> int:
         """Add every state that one more panel leads to; how many moves there were."""
@@ -268,38 +291,47 @@ class _Run:
         return len(moves)
 
     def _enter(self, after: State, move: tuple[State, int, int], following: Level) -> None:
-        """Note a state if the open area holds what is left and every kind of it still has a place.
+        """Note a state if the open rows hold what is left and every kind of it still has a place.
 
         When nothing is left the length stands for the rows, so that the shortest layout dominates the others.
         """
         if not after[0]:
             following[0, (move[2],)] = (0.0, *move)
             return
-        area, ranges = self.search.left(after[0])
+        area, weight, ranges = self.search.left(after[0])
         keys, shut = after[1], self.shut
         for a, b in ranges:
             if min(keys[a:b]) >= shut:
                 return
-        spare = self._open_area(after) - area
-        if spare >= 0:
-            worth = worth_of(self.guide, self.whole - self.search.area - spare, self.search.area - area)
-            following[after] = (worth, *move)
+        open_area, open_weight = self._open(keys)
+        if open_area < area or open_weight < weight:
+            return
+        if self.guide == "rows":
+            waste, laid = self.most_weight - self.weight - open_weight + weight, self.weight - weight
+        else:
+            waste, laid = self.most_area - self.area - open_area + area, self.area - area
+        following[after] = (worth_of(self.guide, waste, max(laid, 1)), *move)
 
-    def _open_area(self, state: State) -> int:
-        """The area within the target that is still open to panels that are left."""
-        slices, widths, shut = self.search.slices, self.search.widths_over, self.shut
+    def _open(self, keys: tuple[int, ...]) -> tuple[int, int]:
+        """The area within the target that is still open to panels that are left, and the most they can weigh there."""
+        slices, widths, fullest, shut = self.search.slices, self.search.widths_over, self.search.fullest, self.shut
         place, shift = self.place, self.shift
-        area, open_yet = 0, self.across
-        for key in sorted(state[1]):
+        area = weight = reached = open_slices = 0
+        for key in sorted(keys):
             if key >= shut:
                 break
-            fresh = slices[key & place] & open_yet
-            if fresh:
-                area += (self.end - (key >> shift)) * widths[fresh]
-                open_yet ^= fresh
-                if not open_yet:
+            wider = open_slices | slices[key & place]
+            if wider != open_slices:
+                y = key >> shift
+                if y > reached:
+                    area += (y - reached) * widths[open_slices]
+                    weight += (y - reached) * fullest[open_slices]
+                    reached = y
+                open_slices = wider
+                if wider == self.across:
                     break
-        return area
+        above = self.end - reached
+        return area + above * widths[open_slices], weight + above * fullest[open_slices]
 
     def _after(self, digits: int, keys: tuple[int, ...], key: int) -> State:
         """The state after the panel of ``key`` is laid: later ones start no lower, and not over it."""
@@ -322,10 +354,6 @@ class _Run:
             (y << shift) + i if y <= last else shut + i
             for i, (y, last) in enumerate(zip(lowest, self.last, strict=True))
         )
-
-
-def _least_area(kind: Kind) -> int:
-    return min(v.w * v.h for v in kind.variants)
 
 
 def _best(level: Level, most: int) -> list[State]:

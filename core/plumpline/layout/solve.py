@@ -32,7 +32,7 @@ from plumpline.layout.straight import StraightSearch
 from plumpline.layout.strip import Placement, Plan, StraightPlan, Strip
 
 WIDTHS = (1, 6, 40, 250, 1_500, 9_000)
-GUIDES: tuple[Guide, ...] = ("even", "larger first", "largest first")
+GUIDES: tuple[Guide, ...] = ("rows", "larger first")
 CLIMBED = 3
 MANY_SIZES = (3, 1)  # odds of a dive and of a climb to find a shorter plan where sizes are many
 FEW_SIZES = (1, 2)
