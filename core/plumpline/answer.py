@@ -34,7 +34,7 @@ Json = dict[str, Any]
 
 def cover_answer(cover: Made, job: Job) -> Json:
     """One entry of `cushions`: the sizes a cover comes out at, and how."""
-    units, cushion = job.units, cover.cushion
+    units, cushion, closing = job.units, cover.cushion, cover.closing
     return {
         "id": cushion.id,
         "name": cushion.name,
@@ -43,7 +43,15 @@ def cover_answer(cover: Made, job: Job) -> Json:
         "smaller_by": _smaller_by(cover, units),
         "rule": cover.fit.rule,
         "pad": told_each(cover.pad.size, units),
-        "opening": figure(cover.opening, units),
+        "opening": figure(closing.length, units) if closing.kind == "hand-sewn" else None,
+        "closing": {
+            "kind": closing.kind,
+            "at": closing.at,
+            "edge": figure(closing.edge, units),
+            "length": figure(closing.length, units),
+            "allowance": figure(closing.allowance, units),
+            "overlap": figure(closing.overlap, units) if closing.overlap else None,
+        },
         "filling": _filling(cover, units),
         "working": [{"text": line} for line in cover_working(cover, job)],
     }

@@ -53,12 +53,14 @@ FACE = (
 AGAIN = (
     Field("width", "positive", "The second reading of the width."),
     Field("length", "positive", "The second reading of the height."),
+    Field("diameter", "positive", "The second reading of the diameter."),
 )
 
 INSERT = (
-    Field("shape", "choice", "The shape of the pad.", required=True, choices=("rectangle",)),
+    Field("shape", "choice", "The shape of the pad.", required=True, choices=("rectangle", "round")),
     Field("width", "positive", "Side to side, pressed flat, seam to seam."),
     Field("length", "positive", "The height as it stands, seam to seam."),
+    Field("diameter", "positive", "Across the middle of a round, pressed flat, seam to seam."),
     Field(
         "fill",
         "choice",
@@ -78,10 +80,20 @@ INSERT = (
 EDGE = (Field("kind", "choice", "The edge of the cover.", required=True, choices=("plain",)),)
 
 CLOSURE = (
-    Field("kind", "choice", "How the cover is closed.", required=True, choices=("hand-sewn",)),
-    Field("at", "choice", "The edge that is closed last.", choices=("bottom",)),
+    Field(
+        "kind",
+        "choice",
+        "How the cover is closed.",
+        required=True,
+        choices=("hand-sewn", "zip", "envelope", "buttons", "ties", "open"),
+    ),
+    Field("at", "choice", "Where it is closed: in the bottom seam or across the back.", choices=("bottom", "back")),
     Field("opening", "positive", "The length left open to fill the cover."),
     Field("seam", "positive", "The seam allowance at the closing edge, where it differs."),
+    Field("length", "positive", "The length of the zip."),
+    Field("zip_seam", "positive", "The seam allowance at the zip."),
+    Field("overlap", "positive", "How far the two pieces of a back lie over each other when it is closed."),
+    Field("hem", "length", "What the hem of each open edge takes, however often it is folded."),
 )
 
 CORNERS = (
@@ -93,13 +105,14 @@ CORNERS = (
 SMALLER_BY = (
     Field("width", "length", "How much smaller than the pad the cover is over the whole width."),
     Field("length", "length", "How much smaller than the pad the cover is over the whole height."),
+    Field("diameter", "length", "How much smaller than the pad the cover is over the whole diameter."),
 )
 
 COVER = (
     Field(
         "smaller_by",
         "by_side",
-        "How much smaller than the pad the cover is, once over the whole width and height; or each by itself.",
+        "How much smaller than the pad the cover is, once over each whole measure; or each by itself.",
         fields=SMALLER_BY,
     ),
     Field("seam", "positive", "The seam allowance of every edge."),

@@ -6,7 +6,7 @@ from typing import Any
 
 from plumpline.job import NM_PER_CM, NM_PER_YARD
 from plumpline.lengths import NM_PER_INCH, write_length, write_length_up
-from plumpline.measures import Measures
+from plumpline.measures import Measures, word_of
 
 Figure = dict[str, Any]
 
@@ -22,7 +22,9 @@ def size(width: int, length: int, units: str) -> str:
 
 
 def told(measures: Measures, units: str) -> str:
-    """The measures of a thing as one text: "18 × 17 5/8 in"."""
+    """The measures of a thing as one text: "18 × 17 5/8 in", "16 in across"."""
+    if measures.get("diameter") is not None:
+        return ", ".join(f"{write_length(nm, units)} {word_of(name).adjective}" for name, nm in measures)
     return size(measures["width"], measures["length"], units)
 
 

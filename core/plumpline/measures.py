@@ -1,9 +1,29 @@
-"""Named measures of a thing: lengths in nm by the name of their field, in the order they are told."""
+"""Named measures of a thing: lengths in nm by the name of their field, in the order they are told, and their words."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+
+
+@dataclass(frozen=True)
+class Word:
+    """A measure in words: what it is called, and how a thing is by it: "width", "wide"."""
+
+    noun: str
+    adjective: str
+
+
+_WORDS = {
+    "width": Word("width", "wide"),
+    "length": Word("height", "high"),
+    "diameter": Word("diameter", "across"),
+}
+
+
+def word_of(name: str) -> Word:
+    """The words for a measure by the name of its field."""
+    return _WORDS[name]
 
 
 @dataclass(frozen=True)
@@ -25,6 +45,16 @@ class Measures:
     def plus(self, more: Measures) -> Measures:
         """Each measure with the one of the same name in `more` added to it."""
         return Measures(tuple((name, nm + (more.get(name) or 0)) for name, nm in self.named))
+
+    def only(self, names: tuple[str, ...]) -> Measures:
+        """The measures of those names, in that order, as far as there are any."""
+        known = dict(self.named)
+        return Measures(tuple((name, known[name]) for name in names if name in known))
+
+    @property
+    def names(self) -> tuple[str, ...]:
+        """The names alone."""
+        return tuple(name for name, _ in self.named)
 
     @property
     def lengths(self) -> tuple[int, ...]:

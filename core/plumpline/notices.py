@@ -50,7 +50,7 @@ def question(problem: Problem) -> Notice:
 def cover_notices(cover: Made, job: Job) -> Iterator[Notice]:
     """What is worth saying about one cover."""
     insert, at = cover.cushion.insert, cover.cushion.at
-    for name, first in insert.size:
+    for name, first in insert.size.only(cover.finished.names):
         second = insert.again.get(name)
         if second and abs(first - second) > most_apart(insert.fill):
             one, two = (write_length(nm, job.units) for nm in (first, second))

@@ -16,6 +16,7 @@ CODES: dict[str, str] = {
     "missing-field": "Something the plan cannot do without.",
     "missing-width": "The width has not been measured.",
     "missing-length": "The height has not been measured.",
+    "missing-diameter": "The diameter has not been measured.",
     "not-a-length": "The text cannot be read as a length.",
     "not-a-fraction": "The text cannot be read as a fraction.",
     "not-a-count": "The number of pieces is not a whole number from 1 up.",
@@ -34,6 +35,8 @@ CODES: dict[str, str] = {
     # what cannot be made
     "nothing-left": "The cover would come out with no size left.",
     "opening-too-long": "The opening is longer than the edge it lies in.",
+    "zip-longer-than-seam": "The zip is longer than the seam it is sewn into.",
+    "overlap-under-hems": "The two pieces of a back overlap by less than their hems.",
     "corner-too-large": "The corner taper does not fit on the panel.",
     "too-wide": "A panel is wider than the usable cloth.",
     "too-wide-unless-turned": "A panel fits the cloth only when it is turned.",

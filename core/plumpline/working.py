@@ -8,13 +8,12 @@ from itertools import pairwise
 
 from plumpline.cloth import lost_before_cutting
 from plumpline.cushions.made import Made
-from plumpline.cushions.sizes import WORDS
 from plumpline.figures import counted, length_to_ask, selling_step, size, told
 from plumpline.job import Job
 from plumpline.layout.strip import Placement, Plan
 from plumpline.layplan import ClothPlan, first_motif
 from plumpline.lengths import UNITS, decimal_text, round_half_even, write_length
-from plumpline.measures import Measures
+from plumpline.measures import word_of
 from plumpline.money import cost, write_money
 
 
@@ -22,7 +21,7 @@ def cover_working(cover: Made, job: Job) -> list[str]:
     """From what was measured to the cut size."""
     units, cushion = job.units, cover.cushion
     insert = cushion.insert
-    measured = told(Measures(tuple((name, insert.size[name]) for name, _ in cover.finished)), units)
+    measured = told(insert.size.only(cover.finished.names), units)
     finished = told(cover.finished, units)
     if cushion.size_from == "finished":
         lines = [f"Finished size wanted: {finished}."]
@@ -39,7 +38,7 @@ def cover_working(cover: Made, job: Job) -> list[str]:
 
 
 def _smaller(cover: Made, job: Job, word: str) -> str:
-    (first, by), *others = [(WORDS[name].noun, nm) for name, nm in cover.fit.by]
+    (first, by), *others = [(word_of(name).noun, nm) for name, nm in cover.fit.by]
     text = f"{write_length(by, job.units)} {word}"
     if any(nm != by for _, nm in others):
         each = [f"{write_length(nm, job.units)} in {noun}" for noun, nm in others]

@@ -10,15 +10,9 @@ from __future__ import annotations
 from fractions import Fraction
 from math import ceil, floor
 
-NM = {"mm": 1_000_000, "cm": 10_000_000, "m": 1_000_000_000, "in": 25_400_000, "yd": 914_400_000}
+from cover_parts import NM, nm, parts_of
+
 UP_TURN = {"away": 0, "left": 90, "toward": 180, "right": 270}
-
-
-def nm(text):
-    """A plain length text in nm."""
-    *number, unit = text.replace("−", "-").split()
-    sign = -1 if number[0].startswith("-") else 1
-    return sign * round(sum((Fraction(part.lstrip("-")) for part in number), Fraction(0)) * NM[unit])
 
 
 def check(job, answer):
@@ -99,44 +93,21 @@ def _panels(job, rules, cloth, metric):
     grid = 0 if grid == "0" else nm(grid)
     panels = {}
     for cushion in job["cushions"]:
-        cover = cushion["cover"]
-        seam = nm(cover.get("seam", "1.5 cm" if metric else "1/2 in"))
-        side = nm(cover["side_seam"]) if "side_seam" in cover else seam
-        closing = cover.get("closure", {}).get("seam")
-        closing = nm(closing) if closing else seam
-        finished = _finished(cushion)
-        for part in ("front", "back"):
-            face = cover[part]
-            if face["cloth"] != cloth:
+        for part in parts_of(cushion, metric):
+            if part.face["cloth"] != cloth:
                 continue
-            w, h = (finished[0] + 2 * side, finished[1] + seam + closing) if finished else (None, None)
-            panels[f"{cushion['id']}.{part}"] = {
-                "count": cushion["quantity"],
-                "face": face,
+            w, h = part.width, part.length
+            panels[f"{cushion['id']}.{part.name}"] = {
+                "count": cushion["quantity"] * part.times,
+                "face": part.face,
                 "cushion": cushion["id"],
-                "upright": finished and (_up(w / rules.cut_across, grid), _up(h / rules.cut_along, grid)),
-                "aside": finished and (_up(h / rules.cut_across, grid), _up(w / rules.cut_along, grid)),
-                "lower": finished and Fraction(2 * closing + finished[1], 2 * h),
+                "freely": part.freely,
+                "round": part.round,
+                "upright": w and (_up(w / rules.cut_across, grid), _up(h / rules.cut_along, grid)),
+                "aside": w and (_up(h / rules.cut_across, grid), _up(w / rules.cut_along, grid)),
+                "lower": w and Fraction(part.centre, h),
             }
     return panels
-
-
-def _finished(cushion):
-    insert, cover = cushion["insert"], cushion["cover"]
-    size = nm(insert["width"]), nm(insert["length"])
-    if cushion.get("size_from") == "finished":
-        return size
-    if insert.get("measured") == "opening":
-        less = nm(insert.get("clearance", "0 cm"))
-    elif insert.get("measured") == "old-cover":
-        less = 0
-    elif isinstance(cover.get("smaller_by"), dict):
-        return tuple(side - nm(cover["smaller_by"][name]) for side, name in zip(size, ("width", "length"), strict=True))
-    elif "smaller_by" in cover:
-        less = nm(cover["smaller_by"])
-    else:
-        return None  # left to the rule of fit, which has tests of its own
-    return size[0] - less, size[1] - less
 
 
 def _check_layout(rules, panels, plan):
@@ -159,7 +130,7 @@ def _check_layout(rules, panels, plan):
     for id_, panel in panels.items():
         copies = sorted(entry["copy"] for entry in placed.get(id_, ()))
         assert copies == list(range(1, panel["count"] + 1)), id_
-    _check_apart(plan["layout"])
+    _check_apart(panels, plan["layout"])
     _check_alike(rules, panels, placed)
     _check_same_turn(rules, panels, placed)
     assert plan["laid"]["nm"] == max(entry["y"] + entry["length"] for entry in plan["layout"])
@@ -190,12 +161,25 @@ def _check_centred(rules, panel, entry):
     assert any(rules.same_place(dx, dy) for dx, dy in near), entry
 
 
-def _check_apart(layout):
+def _apart(one, one_is_round, other, other_is_round):
+    """Whether two panels lie apart: as circles where they are, else as rectangles. All lengths doubled."""
+    boxes = [(2 * e["x"], 2 * e["y"], 2 * (e["x"] + e["width"]), 2 * (e["y"] + e["length"])) for e in (one, other)]
+    (x0, y0, x1, y1), (u0, v0, u1, v1) = boxes
+    if x1 <= u0 or u1 <= x0 or y1 <= v0 or v1 <= y0:
+        return True
+    # The nearest that a round's middle comes to the other panel, or to its middle if that is round too.
+    spans = [((b[0] + b[2]) // 2,) * 2 + ((b[1] + b[3]) // 2,) * 2 if r else (b[0], b[2], b[1], b[3])
+             for b, r in zip(boxes, (one_is_round, other_is_round), strict=True)]  # fmt: skip
+    gaps = [max(spans[1][k] - spans[0][k + 1], spans[0][k] - spans[1][k + 1], 0) for k in (0, 2)]
+    radii = one["width"] * one_is_round + other["width"] * other_is_round
+    return radii > 0 and gaps[0] ** 2 + gaps[1] ** 2 >= radii**2
+
+
+def _check_apart(panels, layout):
+    round_ = [panels[entry["piece"]]["round"] and entry["width"] == entry["length"] for entry in layout]
     for index, one in enumerate(layout):
-        for other in layout[:index]:
-            beside = one["x"] + one["width"] <= other["x"] or other["x"] + other["width"] <= one["x"]
-            behind = one["y"] + one["length"] <= other["y"] or other["y"] + other["length"] <= one["y"]
-            assert beside or behind, (one, other)
+        for other, other_is_round in zip(layout[:index], round_, strict=False):
+            assert _apart(one, round_[index], other, other_is_round), (one, other)
 
 
 def _check_alike(rules, panels, placed):
@@ -221,7 +205,8 @@ def _check_same_turn(rules, panels, placed):
         return
     turns = {}
     for id_, entries in placed.items():
-        turns.setdefault(panels[id_]["cushion"], set()).update(entry["turn"] for entry in entries)
+        if not panels[id_]["freely"]:
+            turns.setdefault(panels[id_]["cushion"], set()).update(entry["turn"] for entry in entries)
     assert all(len(found) == 1 for found in turns.values()), turns
 
 

@@ -24,6 +24,14 @@ def faces(draw, patterned):
     return face
 
 
+CLOSURES = [
+    {"kind": "hand-sewn", "seam": "3/4 in", "opening": "3 in"},
+    {"kind": "zip", "length": "3 in"},
+    {"kind": "zip", "at": "back", "zip_seam": "5/8 in", "length": "3 in"},
+    {"kind": "envelope", "overlap": "3 in", "hem": "2 in"},
+]
+
+
 @st.composite
 def jobs(draw):
     patterned = draw(st.booleans())
@@ -31,8 +39,10 @@ def jobs(draw):
     for number in range(1, draw(st.integers(1, 3)) + 1):
         cover = {"smaller_by": "1 in", "front": draw(faces(patterned)), "back": draw(faces(patterned))}
         if draw(st.booleans()):
-            cover["closure"] = {"kind": "hand-sewn", "seam": "3/4 in", "opening": "3 in"}
+            cover["closure"] = draw(st.sampled_from(CLOSURES))
         insert = {"shape": "rectangle", "width": draw(EIGHTHS), "length": draw(EIGHTHS)}
+        if draw(st.integers(0, 5)) == 5:
+            insert = {"shape": "round", "diameter": draw(EIGHTHS)}
         cushions.append(
             {
                 "id": f"c{number}",

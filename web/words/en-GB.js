@@ -76,7 +76,7 @@ export default {
     'job.readingsComing': 'The tape is coming…',
 
     'measure.cushion': 'Cushion {number}',
-    'measure.summary': '{quantity} × {width} × {length}',
+    'measure.summary': '{quantity} × {size}',
     'measure.unmeasured': 'not measured yet',
     'measure.width': 'width',
     'measure.height': 'height',

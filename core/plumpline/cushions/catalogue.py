@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from plumpline.cushions.knife_edge import knife_edge
+from plumpline.cushions.knife_edge_round import knife_edge_round
 from plumpline.cushions.made import Made
 from plumpline.job import Cushion, Job
 from plumpline.problems import Problem
@@ -13,6 +14,7 @@ Kind = Callable[[Cushion, Job], Made | list[Problem]]
 
 KINDS: dict[tuple[str, str], Kind] = {
     ("knife-edge", "rectangle"): knife_edge,
+    ("knife-edge", "round"): knife_edge_round,
 }
 
 

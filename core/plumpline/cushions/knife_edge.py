@@ -1,68 +1,82 @@
-"""Knife-edge covers: two equal panels sewn face to face, closed by hand at the bottom."""
+"""Knife-edge covers of square and oblong pads: two equal panels sewn face to face."""
 
 from __future__ import annotations
 
+from plumpline.cushions.backs import back_line, in_two
+from plumpline.cushions.closing import Closing, closing_line, closing_of
+from plumpline.cushions.closing_marks import with_closing
 from plumpline.cushions.corners import impossible_corners, with_corners
-from plumpline.cushions.fit import fit_of, pad_for
-from plumpline.cushions.made import Made, Sewn
-from plumpline.cushions.opening import opening_of, opening_too_long, with_opening
+from plumpline.cushions.fit import pad_for
+from plumpline.cushions.made import Made
 from plumpline.cushions.panels import Edges, Part, cut_out, off_the_face
-from plumpline.cushions.sizes import contradictions, finished_size, missing, nothing_left
+from plumpline.cushions.sizes import Sized, size_up
+from plumpline.cushions.stitching import Sewn, sewn_to_close
 from plumpline.cushions.words import why_cut_larger
 from plumpline.figures import size
 from plumpline.job import Cover, Cushion, Job
 from plumpline.lengths import write_length
 from plumpline.measures import Measures
-from plumpline.pieces import Piece
 from plumpline.problems import Problem
 
 _MEASURES = ("width", "length")
 _FACES = ("front", "back")
+_CLOSED_AT = {
+    "hand-sewn": ("bottom",),
+    "zip": ("bottom", "back"),
+    "envelope": ("back",),
+    "buttons": ("back",),
+    "ties": ("bottom",),
+    "open": ("bottom",),
+}
 
 
 def knife_edge(cushion: Cushion, job: Job) -> Made | list[Problem]:
     """The cover worked out, or everything that keeps it from being made."""
-    problems = missing(cushion, _MEASURES) + contradictions(cushion)
-    if problems:
+    sized = size_up(cushion, job, _MEASURES)
+    if not isinstance(sized, Sized):
+        return sized
+    width, length = sized.finished.lengths
+    problems = [problem for part in _FACES for problem in off_the_face(cushion, part, width, length)]
+    edges = {"bottom": width, "back": width}
+    closing = closing_of(cushion, job, _CLOSED_AT, edges, length)
+    problems += [] if isinstance(closing, Closing) else closing
+    if problems or not isinstance(closing, Closing):
         return problems
-    fit = fit_of(cushion, job, _MEASURES)
-    finished = finished_size(cushion, fit)
-    opening = opening_of(finished["width"], cushion, job)
-    problems = nothing_left(cushion, job, fit, finished)
-    problems += [problem for part in _FACES for problem in off_the_face(cushion, part, *finished.lengths)]
-    problems = problems or opening_too_long(opening, finished["width"], cushion, job)
-    if problems:
-        return problems
-    parts = [_panel(part, cushion.cover, finished) for part in _FACES]
-    panels = tuple(_piece(part, cushion, job, opening) for part in parts)
-    problems = impossible_corners(cushion, panels)
-    return problems or Made(
+    front, back = (_panel(part, cushion.cover, closing, sized.finished) for part in _FACES)
+    backs = in_two(back, closing) if closing.at == "back" else [back]
+    parts = [front, *backs]
+    plain = [with_closing(cut_out(part, cushion, job, cushion.quantity), closing, job) for part in parts]
+    panels = tuple(with_corners(piece, cushion, job) for piece in plain)
+    return impossible_corners(cushion, panels) or Made(
         cushion=cushion,
-        fit=fit,
-        pad=pad_for(finished, fit, job),
-        finished=finished,
-        opening=opening,
-        between_side_seams=finished["width"],
+        fit=sized.fit,
+        pad=pad_for(sized.finished, sized.fit, job),
+        finished=sized.finished,
+        closing=closing,
+        between_side_seams=width,
         pieces=panels,
-        cutting=(_seam_line(cushion.cover, parts[0], job), *why_cut_larger(parts, panels, job)),
-        sewn=(Sewn(2 * sum(finished.lengths), layers=2),),
+        cutting=(
+            _seam_line(cushion.cover, closing, front, job),
+            *([back_line(back, backs, closing, job)] if closing.at == "back" else []),
+            *closing_line(closing, job),
+            *why_cut_larger(parts, panels, job),
+        ),
+        sewn=(Sewn(2 * (width + length), layers=2), *sewn_to_close(closing)),
+        zips=closing.zips,
     )
 
 
-def _panel(name: str, cover: Cover, finished: Measures) -> Part:
-    edges = Edges(cover.side_seam, cover.side_seam, bottom=cover.closure.seam, top=cover.seam)
+def _panel(name: str, cover: Cover, closing: Closing, finished: Measures) -> Part:
+    bottom = closing.allowance if closing.at == "bottom" else cover.seam
+    edges = Edges(cover.side_seam, cover.side_seam, bottom, cover.seam)
     return Part(name, name, _MEASURES, finished["width"], finished["length"], edges)
 
 
-def _piece(part: Part, cushion: Cushion, job: Job, opening: int) -> Piece:
-    return with_corners(with_opening(cut_out(part, cushion, job, cushion.quantity), opening, job), cushion, job)
-
-
-def _seam_line(cover: Cover, panel: Part, job: Job) -> str:
+def _seam_line(cover: Cover, closing: Closing, panel: Part, job: Job) -> str:
     units = job.units
     seam = f"Seams {write_length(cover.seam, units)} at every edge"
     if cover.side_seam != cover.seam:
         seam += f", {write_length(cover.side_seam, units)} at the sides"
-    if cover.closure.seam != cover.seam:
-        seam += f", {write_length(cover.closure.seam, units)} at the closing edge"
+    if panel.edges.bottom != cover.seam:
+        seam += f", {write_length(closing.allowance, units)} at the closing edge"
     return f"{seam}: panels {size(*panel.plain, units)}."

@@ -4,35 +4,28 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from plumpline.cushions.closing import Closing
 from plumpline.cushions.fit import Fit, Pad
+from plumpline.cushions.stitching import Sewn
 from plumpline.job import Cushion
 from plumpline.measures import Measures
 from plumpline.pieces import Piece
 
 
 @dataclass(frozen=True)
-class Sewn:
-    """A line of machine stitching on one cover: its length in nm, and the layers of cloth under the needle."""
-
-    length: int
-    layers: int
-
-
-@dataclass(frozen=True)
 class Made:
     """One entry worked out; lengths in nm.
 
-    `finished` is the size from seam to seam, `opening` what is left open to fill the cover. `between_side_seams` is
-    the finished width of a cover whose two side seams can give way, None where there are none. `cutting` says in
-    sentences how the cut sizes follow from the finished one. `sewn` is all the stitching of one cover, `zips` how far
-    each of its zips opens.
+    `finished` is the size from seam to seam. `between_side_seams` is the finished width of a cover whose two side
+    seams can give way, None where there are none. `cutting` says in sentences how the cut sizes follow from the
+    finished one. `sewn` is all the stitching of one cover, `zips` how far each of its zips opens.
     """
 
     cushion: Cushion
     fit: Fit
     pad: Pad
     finished: Measures
-    opening: int
+    closing: Closing
     between_side_seams: int | None
     pieces: tuple[Piece, ...]
     cutting: tuple[str, ...]

@@ -4,13 +4,18 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from itertools import pairwise
 from typing import Literal
 
 from plumpline.cloth import cut_across, cut_along
-from plumpline.job import Cloth, Cushion, Face, Job
+from plumpline.geometry import round_outline
+from plumpline.job import NM_PER_CM, Cloth, Cushion, Face, Job
 from plumpline.pieces import Edges as Edges
 from plumpline.pieces import Mark, Outline, Piece, Point
 from plumpline.problems import Problem
+
+# A round outline is drawn by chords that lie no further than this inside it.
+_SAG = NM_PER_CM // 20
 
 
 @dataclass(frozen=True)
@@ -18,7 +23,8 @@ class Part:
     """A part of the cover before there is a cloth: its finished size and the allowances around it; lengths in nm.
 
     `face_of` is the face of the document that it is cut as, and `centre` the point that a centred motif stands on,
-    from its finished lower left corner; left out, it is the middle.
+    from its finished lower left corner; left out, it is the middle. A circle is as long as it is wide; a segment is
+    what a straight cut across leaves of the circle around `centre` that is as wide as the part.
     """
 
     name: str
@@ -29,6 +35,12 @@ class Part:
     edges: Edges
     centre: tuple[Fraction, Fraction] | None = None
     turns: Literal["with the faces", "freely"] = "with the faces"
+    shape: Literal["rectangle", "circle", "segment"] = "rectangle"
+
+    @property
+    def middle(self) -> tuple[Fraction, Fraction]:
+        """The point that a centred motif stands on, from the finished lower left corner."""
+        return self.centre or (Fraction(self.width, 2), Fraction(self.length, 2))
 
     @property
     def plain(self) -> Point:
@@ -38,7 +50,7 @@ class Part:
 
 
 def cut_out(part: Part, cushion: Cushion, job: Job, count: int) -> Piece:
-    """The piece of a part, a rectangle on the grid, with the marks that every panel has."""
+    """The piece of a part on the grid, with the marks that every panel has."""
     face = cushion.cover.face(part.face_of)
     cloth = job.cloth(face.cloth)
     across, up = part.plain
@@ -61,8 +73,9 @@ def cut_out(part: Part, cushion: Cushion, job: Job, count: int) -> Piece:
         aim=_aim(part, cloth, face, upright),
         seam=cushion.cover.seam,
         edges=part.edges,
-        outline=rectangle(cut),
+        outline=_outline(part, cut),
         marks=_edge_marks(cut),
+        shape="circle" if part.shape == "circle" else "rectangle",
         turns=part.turns,
     )
 
@@ -72,16 +85,41 @@ def _aim(part: Part, cloth: Cloth, face: Face, upright: Point) -> Point:
 
     What the grid adds is shared by the two edges, so the face stays in the middle of its panel.
     """
-    centre = part.centre or (Fraction(part.width, 2), Fraction(part.length, 2))
-    across = int(upright[0] * (part.edges.left + centre[0]) / part.plain[0])
-    up = int(upright[1] * (part.edges.bottom + centre[1]) / part.plain[1])
+    across = int(upright[0] * (part.edges.left + part.middle[0]) / part.plain[0])
+    up = int(upright[1] * (part.edges.bottom + part.middle[1]) / part.plain[1])
     return across + cut_across(cloth, face.offset_across, 0), up + cut_along(cloth, face.offset_along, 0)
 
 
-def rectangle(cut: Point) -> Outline:
-    """The outline of a rectangle of that size."""
-    w, h = cut
-    return (0, 0), (w, 0), (w, h), (0, h)
+def round_part(name: str, face_of: str, across: int, seam: int) -> Part:
+    """A disc of that finished diameter, with the seam all round it."""
+    return Part(name, face_of, ("diameter", "diameter"), across, across, Edges(*[seam] * 4), shape="circle")
+
+
+def _outline(part: Part, cut: Point) -> Outline:
+    """The outline of a part drawn out to the size it is cut, as the grid and a wash ask for."""
+    w, h = part.plain
+    if part.shape == "rectangle":
+        points: Outline = ((0, 0), (w, 0), (w, h), (0, h))
+    else:
+        lift = int(part.edges.bottom + part.middle[1]) - w // 2
+        points = tuple((x, y + lift) for x, y in round_outline(w, _SAG))
+    if part.shape == "segment":
+        points = _between(points, h)
+    return tuple((x * cut[0] // w, y * cut[1] // h) for x, y in points)
+
+
+def _between(outline: Outline, top: int) -> Outline:
+    """What of a convex outline lies from 0 up to `top`, by cutting it off along both lines."""
+    kept = outline
+    for level, side in ((0, 1), (top, -1)):
+        found: list[Point] = []
+        for (ax, ay), (bx, by) in pairwise([*kept, kept[0]]):
+            if (ay - level) * side >= 0:
+                found.append((ax, ay))
+            if (ay - level) * (by - level) < 0:
+                found.append((ax + (bx - ax) * (level - ay) // (by - ay), level))
+        kept = tuple(found)
+    return kept
 
 
 def _edge_marks(cut: Point) -> tuple[Mark, ...]:

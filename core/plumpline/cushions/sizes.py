@@ -4,43 +4,44 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from plumpline.cushions.fit import Fit
+from plumpline.cushions.fit import Fit, fit_of
 from plumpline.job import Cushion, Job, name_of
 from plumpline.lengths import write_length
-from plumpline.measures import Measures
+from plumpline.measures import Measures, word_of
 from plumpline.problems import Problem
 
 
 @dataclass(frozen=True)
-class Word:
-    """A measure in words: what it is called, and how a thing is by it: "width", "wide"."""
+class Sized:
+    """A cover sized up: the fit, and the finished size from seam to seam."""
 
-    noun: str
-    adjective: str
-
-
-WORDS = {
-    "width": Word("width", "wide"),
-    "length": Word("height", "high"),
-}
+    fit: Fit
+    finished: Measures
 
 
-def missing(cushion: Cushion, names: tuple[str, ...]) -> list[Problem]:
-    """A problem for every measure that the cover cannot do without and that has not been taken."""
+def size_up(cushion: Cushion, job: Job, names: tuple[str, ...]) -> Sized | list[Problem]:
+    """The size of a cover that has these measures, or everything that keeps it from having one."""
+    problems = _missing(cushion, names) + _contradictions(cushion, names)
+    if problems:
+        return problems
+    fit = fit_of(cushion, job, names)
+    finished = _finished_size(cushion, fit)
+    return _nothing_left(cushion, job, fit, finished) or Sized(fit, finished)
+
+
+def _missing(cushion: Cushion, names: tuple[str, ...]) -> list[Problem]:
+    who = name_of(cushion)
     return [
-        Problem(
-            f"{cushion.at}/insert/{name}", f"missing-{name}", f"Measure the {WORDS[name].noun} of {name_of(cushion)}."
-        )
+        Problem(f"{cushion.at}/insert/{name}", f"missing-{name}", f"Measure the {word_of(name).noun} of {who}.")
         for name in names
         if cushion.insert.size.get(name) is None
     ]
 
 
-def contradictions(cushion: Cushion) -> list[Problem]:
-    """What is said of the finished size and cannot be true together."""
+def _contradictions(cushion: Cushion, names: tuple[str, ...]) -> list[Problem]:
     measured_finished = cushion.insert.measured in ("old-cover", "opening")
     problems = []
-    if measured_finished and any(cushion.cover.smaller_by.lengths):
+    if measured_finished and any(cushion.cover.smaller_by.only(names).lengths):
         text = "The finished size was measured, so nothing comes off it: make “smaller by” 0, or measure the pad."
         problems.append(Problem(f"{cushion.at}/cover/smaller_by", "rules-contradict", text))
     if measured_finished and cushion.size_from == "finished":
@@ -52,22 +53,21 @@ def contradictions(cushion: Cushion) -> list[Problem]:
     return problems
 
 
-def finished_size(cushion: Cushion, fit: Fit) -> Measures:
-    """The size of the cover from seam to seam: what was measured, less the clearance of an opening or the fit."""
+def _finished_size(cushion: Cushion, fit: Fit) -> Measures:
+    """What was measured, less the clearance of an opening or the fit."""
     insert = cushion.insert
     if cushion.size_from == "finished":
-        return Measures(tuple((name, insert.size[name]) for name, _ in fit.by))
+        return insert.size.only(fit.by.names)
     off = (insert.clearance if insert.measured == "opening" else by for by in fit.by.lengths)
-    return Measures(tuple((name, insert.size[name] - less) for (name, _), less in zip(fit.by, off, strict=True)))
+    return Measures(tuple((name, insert.size[name] - less) for name, less in zip(fit.by.names, off, strict=True)))
 
 
-def nothing_left(cushion: Cushion, job: Job, fit: Fit, finished: Measures) -> list[Problem]:
-    """The problem of a cover that is taken in by all there is of it."""
+def _nothing_left(cushion: Cushion, job: Job, fit: Fit, finished: Measures) -> list[Problem]:
     for name, size in finished:
         if size <= 0:
             less = write_length(fit.by[name] or cushion.insert.clearance, job.units)
             text = f"Made {less} smaller, nothing is left of {name_of(cushion)}: "
-            text += f"it would not be {WORDS[name].adjective} at all."
+            text += f"it would not be {word_of(name).adjective} at all."
             at = "insert/clearance" if cushion.insert.clearance else "cover/smaller_by"
             return [Problem(f"{cushion.at}/{at}", "nothing-left", text)]
     return []

@@ -48,10 +48,19 @@ class Corners:
 
 @dataclass(frozen=True)
 class Closure:
-    """How the cover is closed: the allowance at the closing edge, and the opening (None: the usual one), in nm."""
+    """How the cover is closed, in nm; None where it is not said and the usual is taken.
 
-    seam: int
+    `seam` is the allowance at the closing edge, `zip_seam` that at a zip, `hem` what the hem of an open edge takes.
+    """
+
+    kind: str
+    at: str | None
+    seam: int | None
     opening: int | None
+    zip_length: int | None
+    zip_seam: int
+    overlap: int | None
+    hem: int
 
 
 @dataclass(frozen=True)
@@ -120,7 +129,7 @@ def _insert(values: Values) -> Insert:
 
 
 # What a pad is measured by, in the order it is told.
-_MEASURES = ("width", "length")
+_MEASURES = ("width", "length", "diameter")
 
 
 def _measures(values: Values) -> Measures:
@@ -133,14 +142,23 @@ def _cover(kind: str, values: Values, habits: Habits) -> Cover:
         smaller_by=_measures(values.get("smaller_by", {})),
         seam=seam,
         side_seam=values.get("side_seam", seam),
-        closure=_closure(values.get("closure", {}), seam),
+        closure=_closure(values.get("closure", {"kind": "hand-sewn"}), habits),
         corners=_corners(values.get("corners", {"kind": "square"})),
         faces=tuple((part, _face(values[part])) for part in FACES_OF[kind]),
     )
 
 
-def _closure(values: Values, seam: int) -> Closure:
-    return Closure(seam=values.get("seam", seam), opening=values.get("opening"))
+def _closure(values: Values, habits: Habits) -> Closure:
+    return Closure(
+        kind=values["kind"],
+        at=values.get("at"),
+        seam=values.get("seam"),
+        opening=values.get("opening"),
+        zip_length=values.get("length"),
+        zip_seam=values.get("zip_seam", habits.zip_seam),
+        overlap=values.get("overlap"),
+        hem=values.get("hem", habits.hem),
+    )
 
 
 def _corners(values: Values) -> Corners:

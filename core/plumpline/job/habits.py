@@ -13,7 +13,11 @@ NM_PER_METRE = 100 * NM_PER_CM
 
 @dataclass(frozen=True)
 class Habits:
-    """What is taken where the maker says nothing: lengths in nm."""
+    """What is taken where the maker says nothing: lengths in nm.
+
+    A zip is `zip_shorter` than its side; a back in two pieces has its `overlap` up to a `large` cover, above that its
+    `large_overlap`, and with buttons the `button_overlap`.
+    """
 
     seam: int
     grid: int
@@ -21,6 +25,13 @@ class Habits:
     squaring: int
     step: int
     least_seam: int
+    zip_seam: int
+    zip_shorter: int
+    hem: int
+    overlap: int
+    large_overlap: int
+    large: int
+    button_overlap: int
 
 
 HABITS = {
@@ -31,6 +42,13 @@ HABITS = {
         squaring=2 * NM_PER_INCH,
         step=NM_PER_YARD // 8,
         least_seam=NM_PER_INCH // 4,
+        zip_seam=3 * NM_PER_INCH // 4,
+        zip_shorter=2 * NM_PER_INCH,
+        hem=NM_PER_INCH,
+        overlap=4 * NM_PER_INCH,
+        large_overlap=5 * NM_PER_INCH,
+        large=16 * NM_PER_INCH,
+        button_overlap=3 * NM_PER_INCH // 2,
     ),
     "cm": Habits(
         seam=15 * NM_PER_CM // 10,
@@ -39,6 +57,13 @@ HABITS = {
         squaring=5 * NM_PER_CM,
         step=10 * NM_PER_CM,
         least_seam=6 * NM_PER_CM // 10,
+        zip_seam=2 * NM_PER_CM,
+        zip_shorter=5 * NM_PER_CM,
+        hem=25 * NM_PER_CM // 10,
+        overlap=10 * NM_PER_CM,
+        large_overlap=12 * NM_PER_CM,
+        large=40 * NM_PER_CM,
+        button_overlap=4 * NM_PER_CM,
     ),
 }
 HABITS["mm"] = HABITS["cm"]

@@ -17,14 +17,17 @@ const panelOf = (cushion) => nearAnswer.value?.pieces.find((piece) => piece.cush
 
 function sections(cushion) {
   const size = worked(cushion);
+  const zip = size?.closing.kind === 'zip' ? size.closing : undefined;
   const seam = panelOf(cushion)?.seam.text;
   return [
     ['cover.fit', [['kind'], ['cover/smaller_by', size?.smaller_by.text],
-      ['cover/smaller_by/width', size?.smaller_by.width.text], ['cover/smaller_by/length', size?.smaller_by.length.text],
+      ['cover/smaller_by/width', size?.smaller_by.width?.text], ['cover/smaller_by/length', size?.smaller_by.length?.text],
+      ['cover/smaller_by/diameter', size?.smaller_by.diameter?.text],
       ['cover/seam', seam], ['cover/side_seam', seam]]],
     ['cover.corners', [['cover/edge/kind'], ['cover/corners/kind'], ['cover/corners/depth'], ['cover/corners/run']]],
     ['cover.closing', [['cover/closure/kind'], ['cover/closure/at'], ['cover/closure/opening', size?.opening?.text],
-      ['cover/closure/seam', seam]]],
+      ['cover/closure/length', zip?.length.text], ['cover/closure/zip_seam'], ['cover/closure/overlap', size?.closing.overlap?.text],
+      ['cover/closure/hem'], ['cover/closure/seam', seam]]],
     ['cover.front', faceRows('front')],
     ['cover.back', faceRows('back')],
   ];

@@ -9,15 +9,17 @@ import { nameOf } from '../catalogue.js';
 import { Field } from '../field.js';
 import { addEntry, freeId, removeEntry } from '../setting.js';
 import { show } from '../visit.js';
+import { measuresOf } from '../../parts/cushion-drawing.js';
 import { CushionPicture } from './reading.js';
 
-const ROWS = ['insert/width', 'insert/length', 'insert/again/width', 'insert/again/length', 'quantity', 'insert/fill',
-  'name', 'size_from', 'insert/measured', 'insert/clearance', 'insert/shape'];
+const ROWS = ['insert/width', 'insert/length', 'insert/diameter', 'insert/again/width', 'insert/again/length',
+  'insert/again/diameter', 'quantity', 'insert/fill', 'name', 'size_from', 'insert/measured', 'insert/clearance', 'insert/shape'];
 
 export function summary(path) {
-  const { quantity, insert: { width, length } } = valueAt(job.value, path);
-  if (!width && !length) return say('measure.unmeasured');
-  return say('measure.summary', { quantity, width: width ?? '?', length: length ?? '?' });
+  const { quantity, kind, insert } = valueAt(job.value, path);
+  const measures = measuresOf(kind, insert.shape).map((name) => insert[name]);
+  if (measures.every((text) => !text)) return say('measure.unmeasured');
+  return say('measure.summary', { quantity, size: measures.map((text) => text ?? '?').join(' × ') });
 }
 
 function duplicate(path) {

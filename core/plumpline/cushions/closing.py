@@ -1,0 +1,137 @@
+"""How a cover is closed: where, by how long an opening or zip, and with what allowance along it."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from plumpline.figures import listed
+from plumpline.job import HABITS, NM_PER_CM, Cushion, Job
+from plumpline.lengths import NM_PER_INCH, write_length
+from plumpline.problems import Problem
+
+# Where each way of closing may be on a kind of cover, the usual place first.
+Places = Mapping[str, tuple[str, ...]]
+
+
+@dataclass(frozen=True)
+class Closing:
+    """How a cover is closed; lengths in nm.
+
+    `edge` is the seam or slit it lies in and `length` so much of it as stays open or gets a zip. `allowance` is what
+    each of the two edges there takes; `overlap` how far they lie over each other.
+    """
+
+    kind: str
+    at: str
+    edge: int
+    length: int
+    allowance: int
+    overlap: int = 0
+
+    @property
+    def zips(self) -> tuple[int, ...]:
+        """How far each zip of the cover opens."""
+        return (self.length,) if self.kind == "zip" else ()
+
+
+def closing_of(
+    cushion: Cushion, job: Job, places: Places, edges: Mapping[str, int], along: int = 0
+) -> Closing | list[Problem]:
+    """The closure of a cover whose seams and slits are so long (`edges`, by place), or why it cannot be closed so.
+
+    `along` is the finished height of a back that may come in two pieces.
+    """
+    closure, at = cushion.cover.closure, f"{cushion.at}/cover/closure"
+    if closure.kind not in places:
+        text = f"This cover cannot be closed so. It can be: {listed(list(places))}."
+        return [Problem(f"{at}/kind", "unknown-value", text)]
+    allowed = places[closure.kind]
+    place = closure.at or allowed[0]
+    if place not in allowed:
+        text = f"On this cover that is not where it closes. It can be: {listed(list(allowed))}."
+        return [Problem(f"{at}/at", "unknown-value", text)]
+    closing = Closing(
+        kind=closure.kind,
+        at=place,
+        edge=edges[place],
+        length=_length(cushion, job, edges[place]),
+        allowance=_allowance(cushion),
+        overlap=_overlap(cushion, job, along),
+    )
+    return _impossible(cushion, job, closing, along) or closing
+
+
+def _length(cushion: Cushion, job: Job, edge: int) -> int:
+    closure = cushion.cover.closure
+    if closure.kind == "hand-sewn":
+        return closure.opening or _usual_opening(edge, cushion, job.units)
+    if closure.kind == "zip":
+        # Common practice: a zip is 2 in (5 cm) shorter than its side.
+        shorter = edge - HABITS[job.units].zip_shorter
+        return closure.zip_length or (shorter if shorter > 0 else edge)
+    return edge
+
+
+def _usual_opening(edge: int, cushion: Cushion, units: str) -> int:
+    """The opening up to a half inch or a centimetre and never longer than the edge.
+
+    Common practice: about 8 in on an 18 in cover for a soft pad, the finished side less 5 in for a firm one.
+    """
+    firm = cushion.insert.fill in ("firm", "foam")
+    wanted = edge - 5 * NM_PER_INCH if firm else edge * 8 // 18
+    step = NM_PER_INCH // 2 if units == "in" else NM_PER_CM
+    return min(edge, max(step, -(-wanted // step) * step))
+
+
+def _allowance(cushion: Cushion) -> int:
+    cover, closure = cushion.cover, cushion.cover.closure
+    if closure.kind in ("envelope", "buttons", "ties", "open"):
+        return closure.hem
+    usual = closure.zip_seam if closure.kind == "zip" else cover.seam
+    return usual if closure.seam is None else closure.seam
+
+
+def _overlap(cushion: Cushion, job: Job, along: int) -> int:
+    """How far the pieces of a back lie over each other (common practice: 4 in up to a 16 in cover, above that 5)."""
+    closure, habits = cushion.cover.closure, HABITS[job.units]
+    if closure.kind == "buttons":
+        return closure.overlap or habits.button_overlap
+    if closure.kind == "envelope":
+        return closure.overlap or (habits.overlap if along <= habits.large else habits.large_overlap)
+    return 0
+
+
+def _impossible(cushion: Cushion, job: Job, closing: Closing, along: int) -> list[Problem]:
+    at = f"{cushion.at}/cover/closure"
+    length, edge, hem, overlap, back = (
+        write_length(nm, job.units) for nm in (closing.length, closing.edge, closing.allowance, closing.overlap, along)
+    )
+    if closing.length > closing.edge and closing.kind == "zip":
+        text = f"The zip of {length} is longer than the seam it lies in, {edge}: take a shorter one."
+        return [Problem(f"{at}/length", "zip-longer-than-seam", text)]
+    if closing.length > closing.edge:
+        text = f"The opening of {length} is longer than the edge it lies in, {edge}: make it shorter."
+        return [Problem(f"{at}/opening", "opening-too-long", text)]
+    if closing.overlap and closing.overlap < closing.allowance:
+        text = f"The overlap of {overlap} is less than a hem takes, {hem}: the back would gape. Overlap it further."
+        return [Problem(f"{at}/overlap", "overlap-under-hems", text)]
+    if closing.overlap > along:
+        text = f"The overlap of {overlap} is more than the whole back, {back}: make it smaller."
+        return [Problem(f"{at}/overlap", "rules-contradict", text)]
+    return []
+
+
+def closing_line(closing: Closing, job: Job) -> list[str]:
+    """How the cover is closed, where there is more to say than that it is sewn up by hand."""
+    units = job.units
+    if closing.kind == "zip":
+        edge = write_length(closing.edge, units)
+        return [f"A zip of {write_length(closing.length, units)} {_IN[closing.at]}, which is {edge} long."]
+    if closing.at == "bottom" and closing.kind != "hand-sewn":
+        words = {"ties": "hemmed and closed with ties", "open": "hemmed and left open"}[closing.kind]
+        return [f"The bottom edges are {words}: each takes {write_length(closing.allowance, units)} for its hem."]
+    return []
+
+
+_IN = {"bottom": "in the bottom seam", "back": "across the back"}

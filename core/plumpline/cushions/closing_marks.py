@@ -1,0 +1,46 @@
+"""The marks a closure asks for: where the opening or the zip lies, how deep a hem is."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from fractions import Fraction
+
+from plumpline.cloth import cut_across, cut_along
+from plumpline.cushions.closing import Closing
+from plumpline.geometry import at_angle
+from plumpline.job import Job
+from plumpline.lengths import write_length
+from plumpline.pieces import Mark, Piece, Point
+
+_OPEN_EDGE = {"back-1": "bottom", "back-2": "top"}
+
+
+def with_closing(piece: Piece, closing: Closing, job: Job) -> Piece:
+    """The piece with the marks of its closure, if it lies at one of its edges."""
+    edge = "bottom" if closing.at == "bottom" else _OPEN_EDGE.get(piece.part)
+    return piece if edge is None else replace(piece, marks=(*piece.marks, _mark(piece, edge, closing, job)))
+
+
+def _mark(piece: Piece, edge: str, closing: Closing, job: Job) -> Mark:
+    if closing.kind in ("hand-sewn", "zip"):
+        length = write_length(closing.length, job.units)
+        text = f"Leave {length} open" if closing.kind == "hand-sewn" else f"Zip of {length}"
+        kind = "opening" if closing.kind == "hand-sewn" else "zip"
+        return Mark(kind, text, _middle(piece, edge, closing, job))
+    cloth = job.cloth(piece.face.cloth)
+    deep = (cut_across if cloth.lies_aside else cut_along)(cloth, closing.allowance, 0)
+    at = deep if edge == "bottom" else piece.length - deep
+    text = f"{write_length(closing.allowance, job.units)} for the hem"
+    return Mark("hem", text, ((0, at), (piece.width, at)))
+
+
+def _middle(piece: Piece, edge: str, closing: Closing, job: Job) -> tuple[Point, Point]:
+    """Both ends of what lies in the middle of the edge."""
+    if piece.shape == "circle":
+        radius, half = Fraction(piece.width, 2), Fraction(closing.length, 2 * closing.edge)
+        left, right = (at_angle((radius, radius), radius, Fraction(3, 4) + turn) for turn in (-half, half))
+        return left, right
+    cloth = job.cloth(piece.face.cloth)
+    cut_to_wash = cut_along if cloth.lies_aside else cut_across
+    gap, at = cut_to_wash(cloth, closing.length, 0) // 2, 0 if edge == "bottom" else piece.length
+    return (piece.width // 2 - gap, at), (piece.width // 2 + gap, at)

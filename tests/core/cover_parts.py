@@ -1,0 +1,123 @@
+"""The parts of every kind of cover worked out anew from its entry in a job; shares no code with the core.
+
+Lengths are read by a reader of its own that knows just the plain forms the tests use. What the rule of fit decides is
+left open (None): it has tests of its own.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Any
+
+NM = {"mm": 1_000_000, "cm": 10_000_000, "m": 1_000_000_000, "in": 25_400_000, "yd": 914_400_000}
+
+
+def nm(text):
+    """A plain length text in nm."""
+    *number, unit = text.replace("−", "-").split()
+    sign = -1 if number[0].startswith("-") else 1
+    return sign * round(sum((Fraction(part.lstrip("-")) for part in number), Fraction(0)) * NM[unit])
+
+
+@dataclass(frozen=True)
+class Part:
+    """A part with its allowances, and how far above its lower edge the point of a centred motif lies; nm or None."""
+
+    name: str
+    face: Any
+    width: Any
+    length: Any
+    centre: Any
+    times: int = 1
+    freely: bool = False
+    round: bool = False
+
+
+def ring_of(diameter):
+    """Once round a circle, in nm: floats are exact enough for cushions, whose ties nobody meets."""
+    return round(math.pi * diameter)
+
+
+class Allowances:
+    """What the entry says of seams, or the usual where it says nothing (common practice)."""
+
+    def __init__(self, cushion, metric):
+        cover = cushion["cover"]
+        self.closure = cover.get("closure", {"kind": "hand-sewn"})
+        self.seam = self._of(cover, "seam", metric, "1.5 cm", "1/2 in")
+        self.side = nm(cover["side_seam"]) if "side_seam" in cover else self.seam
+        self.zip_seam = self._of(self.closure, "zip_seam", metric, "2 cm", "3/4 in")
+        self.hem = self._of(self.closure, "hem", metric, "2.5 cm", "1 in")
+        usual = {"zip": self.zip_seam, "ties": self.hem, "open": self.hem}.get(self.closure["kind"], self.seam)
+        self.closing = nm(self.closure["seam"]) if "seam" in self.closure else usual
+
+    def _of(self, values, name, metric, cm, inches):
+        return nm(values.get(name, cm if metric else inches))
+
+
+def finished(cushion, names):
+    """The finished size by the contract; None where the rule of fit decides."""
+    insert, cover = cushion["insert"], cushion["cover"]
+    size = [nm(insert[name]) for name in names]
+    smaller = cover.get("smaller_by")
+    if cushion.get("size_from") == "finished" or insert.get("measured") == "old-cover":
+        return size
+    if insert.get("measured") == "opening":
+        return [side - nm(insert.get("clearance", "0 cm")) for side in size]
+    if isinstance(smaller, dict):
+        return [side - nm(smaller[name]) for side, name in zip(size, names, strict=True)]
+    return [side - nm(smaller) for side in size] if smaller else None
+
+
+def parts_of(cushion, metric):
+    """All parts of one cover."""
+    shape = cushion["insert"]["shape"]
+    return {("knife-edge", "rectangle"): knife_edge, ("knife-edge", "round"): round_knife_edge}[cushion["kind"], shape](
+        cushion, Allowances(cushion, metric)
+    )
+
+
+def knife_edge(cushion, allow):
+    size = finished(cushion, ("width", "length"))
+    if size is None:
+        return [Part(part, cushion["cover"][part], None, None, None) for part in ("front", "back")]
+    w, h = size
+    bottom = allow.seam if in_back(allow) else allow.closing
+    width = w + 2 * allow.side
+    front = Part("front", cushion["cover"]["front"], width, h + bottom + allow.seam, bottom + Fraction(h, 2))
+    return [front, *back_of(cushion, allow, width, h, bottom, allow.seam)]
+
+
+def round_knife_edge(cushion, allow):
+    size = finished(cushion, ("diameter",))
+    if size is None:
+        return [Part(part, cushion["cover"][part], None, None, None, round=True) for part in ("front", "back")]
+    (d,) = size
+    across, seam = d + 2 * allow.seam, allow.seam
+    front = Part("front", cushion["cover"]["front"], across, across, Fraction(across, 2), round=True)
+    return [front, *back_of(cushion, allow, across, d, seam, seam, round=not in_back(allow))]
+
+
+def in_back(allow):
+    """Whether the back comes in two pieces."""
+    return allow.closure["kind"] in ("envelope", "buttons") or allow.closure.get("at") == "back"
+
+
+def back_of(cushion, allow, width, height, bottom, top, **more):
+    """The back: whole, in two halves with a zip between them, or in two pieces that overlap."""
+    face, middle = cushion["cover"]["back"], Fraction(height, 2)
+    if not in_back(allow):
+        return [Part("back", face, width, height + bottom + top, bottom + middle, **more)]
+    if allow.closure["kind"] == "zip":
+        lower = height - height // 2
+        return [
+            Part("back-1", face, width, height // 2 + allow.closing + top, allow.closing + middle - lower, **more),
+            Part("back-2", face, width, lower + allow.closing + bottom, bottom + middle, **more),
+        ]
+    each = round(Fraction(height + bottom + top + nm(allow.closure["overlap"]) + 2 * allow.hem, 2))
+    return [
+        Part("back-1", face, width, each, each - top - middle, **more),
+        Part("back-2", face, width, each, bottom + middle, **more),
+    ]
