@@ -42,6 +42,12 @@ def cut_along(cloth: Cloth, size: int, grid: int) -> int:
     return _up_to(grid, size / (1 - _lost_after_making(cloth)[1]))
 
 
+def longest_across(cloth: Cloth, usable: int, grid: int) -> int:
+    """The longest size, in nm, that `cut_across` still chalks within `usable` nm: the other way round."""
+    step = grid or 1
+    return int(usable // step * step * (1 - _lost_after_making(cloth)[0]))
+
+
 def _up_to(grid: int, size: Fraction) -> int:
     step = grid or 1
     return -(-size // step) * step

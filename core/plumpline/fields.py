@@ -8,8 +8,9 @@ FORMAT = "plumpline-job"
 VERSION = 1
 
 # The kinds of cover, each with the faces that are asked for.
-FACES_OF = {"knife-edge": ("front", "back")}
-ALL_FACES = ("front", "back")
+FACES_OF = {"knife-edge": ("front", "back"), "boxed": ("front", "back", "sides")}
+# The faces that have to say their cloth: the sides are cut from that of the front unless they say another.
+OWN_CLOTH = ("front", "back")
 
 
 @dataclass(frozen=True)
@@ -50,10 +51,13 @@ FACE = (
     Field("group", "id", "Alike panels of several covers that share a group show the same place."),
 )
 
+SIDES = (Field("cloth", "id", "Which cloth it is cut from, where that is not the cloth of the front."), *FACE[1:])
+
 AGAIN = (
     Field("width", "positive", "The second reading of the width."),
     Field("length", "positive", "The second reading of the height."),
     Field("diameter", "positive", "The second reading of the diameter."),
+    Field("thickness", "positive", "The second reading of the thickness."),
 )
 
 INSERT = (
@@ -61,6 +65,7 @@ INSERT = (
     Field("width", "positive", "Side to side, pressed flat, seam to seam."),
     Field("length", "positive", "The height as it stands, seam to seam."),
     Field("diameter", "positive", "Across the middle of a round, pressed flat, seam to seam."),
+    Field("thickness", "positive", "How high a boxed pad stands on its plate."),
     Field(
         "fill",
         "choice",
@@ -87,7 +92,12 @@ CLOSURE = (
         required=True,
         choices=("hand-sewn", "zip", "envelope", "buttons", "ties", "open"),
     ),
-    Field("at", "choice", "Where it is closed: in the bottom seam or across the back.", choices=("bottom", "back")),
+    Field(
+        "at",
+        "choice",
+        "Where it is closed: in the bottom seam, across the back or in the boxing.",
+        choices=("bottom", "back", "boxing"),
+    ),
     Field("opening", "positive", "The length left open to fill the cover."),
     Field("seam", "positive", "The seam allowance at the closing edge, where it differs."),
     Field("length", "positive", "The length of the zip."),
@@ -100,6 +110,17 @@ CORNERS = (
     Field("kind", "choice", "The corners of the cover.", required=True, choices=("square", "tapered")),
     Field("depth", "positive", "How far the raw corner is moved in, on both edges."),
     Field("run", "run", "Where the taper starts, from the raw corner: a fraction of the side or a length."),
+)
+
+BOXING = (
+    Field(
+        "kind",
+        "choice",
+        "band: in one length as far as the cloth allows; front-and-sides: a piece for each side, joined at corners.",
+        required=True,
+        choices=("band", "front-and-sides"),
+    ),
+    Field("returns", "length", "How far a zip band comes round each of the two corners at its ends."),
 )
 
 SMALLER_BY = (
@@ -120,8 +141,10 @@ COVER = (
     Field("edge", "object", "The edge of the cover.", fields=EDGE),
     Field("closure", "object", "How the cover is closed.", fields=CLOSURE),
     Field("corners", "object", "The corners of the cover.", fields=CORNERS),
+    Field("boxing", "object", "What the boxing of a boxed cover is made of.", fields=BOXING),
     Field("front", "object", "The front panel.", required=True, fields=FACE),
     Field("back", "object", "The back panel.", required=True, fields=FACE),
+    Field("sides", "object", "The boxing around a boxed cover.", fields=SIDES),
 )
 
 CUSHION = (

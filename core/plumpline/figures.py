@@ -18,14 +18,19 @@ def figure(nm: int, units: str) -> Figure:
 
 def size(width: int, length: int, units: str) -> str:
     """Two lengths as one text with one unit: "18 × 17 5/8 in"."""
-    return f"{bare(width, units)} × {write_length(length, units)}"
+    return sizes((width, length), units)
+
+
+def sizes(lengths: tuple[int, ...], units: str) -> str:
+    """Several lengths as one text with one unit: "24 × 36 × 3 in"."""
+    return " × ".join([*(bare(nm, units) for nm in lengths[:-1]), write_length(lengths[-1], units)])
 
 
 def told(measures: Measures, units: str) -> str:
     """The measures of a thing as one text: "18 × 17 5/8 in", "16 in across"."""
     if measures.get("diameter") is not None:
         return ", ".join(f"{write_length(nm, units)} {word_of(name).adjective}" for name, nm in measures)
-    return size(measures["width"], measures["length"], units)
+    return sizes(measures.lengths, units)
 
 
 def told_each(measures: Measures, units: str) -> Figure:

@@ -18,6 +18,7 @@ _WORDS = {
     "width": Word("width", "wide"),
     "length": Word("height", "high"),
     "diameter": Word("diameter", "across"),
+    "thickness": Word("thickness", "thick"),
 }
 
 

@@ -17,6 +17,7 @@ CODES: dict[str, str] = {
     "missing-width": "The width has not been measured.",
     "missing-length": "The height has not been measured.",
     "missing-diameter": "The diameter has not been measured.",
+    "missing-thickness": "The thickness of a boxed cover has not been measured: it is asked for, never assumed.",
     "not-a-length": "The text cannot be read as a length.",
     "not-a-fraction": "The text cannot be read as a fraction.",
     "not-a-count": "The number of pieces is not a whole number from 1 up.",

@@ -123,8 +123,8 @@ def _check_layout(rules, panels, plan):
         assert entry["y"] >= 0, entry
         assert entry["x"] + entry["width"] <= rules.usable, entry
         for x, y, right, end in rules.flaws():
-            clear = entry["x"] + entry["width"] <= x or right <= entry["x"]
-            assert clear or entry["y"] + entry["length"] <= y or end <= entry["y"], ("flaw", entry)
+            flaw = {"x": x, "y": y, "width": right - x, "length": end - y}
+            assert _apart(entry, _lies_round(panel, entry), flaw, False), ("flaw", entry)
         if panel["face"].get("pattern") == "centred":
             _check_centred(rules, panel, entry)
     for id_, panel in panels.items():
@@ -161,6 +161,10 @@ def _check_centred(rules, panel, entry):
     assert any(rules.same_place(dx, dy) for dx, dy in near), entry
 
 
+def _lies_round(panel, entry):
+    return panel["round"] and entry["width"] == entry["length"]
+
+
 def _apart(one, one_is_round, other, other_is_round):
     """Whether two panels lie apart: as circles where they are, else as rectangles. All lengths doubled."""
     boxes = [(2 * e["x"], 2 * e["y"], 2 * (e["x"] + e["width"]), 2 * (e["y"] + e["length"])) for e in (one, other)]
@@ -176,7 +180,7 @@ def _apart(one, one_is_round, other, other_is_round):
 
 
 def _check_apart(panels, layout):
-    round_ = [panels[entry["piece"]]["round"] and entry["width"] == entry["length"] for entry in layout]
+    round_ = [_lies_round(panels[entry["piece"]], entry) for entry in layout]
     for index, one in enumerate(layout):
         for other, other_is_round in zip(layout[:index], round_, strict=False):
             assert _apart(one, round_[index], other, other_is_round), (one, other)

@@ -73,10 +73,12 @@ def finished(cushion, names):
 
 def parts_of(cushion, metric):
     """All parts of one cover."""
-    shape = cushion["insert"]["shape"]
-    return {("knife-edge", "rectangle"): knife_edge, ("knife-edge", "round"): round_knife_edge}[cushion["kind"], shape](
-        cushion, Allowances(cushion, metric)
-    )
+    make = {
+        ("knife-edge", "rectangle"): knife_edge,
+        ("knife-edge", "round"): round_knife_edge,
+        ("boxed", "rectangle"): boxed_apart,
+    }[cushion["kind"], cushion["insert"]["shape"]]
+    return make(cushion, Allowances(cushion, metric))
 
 
 def knife_edge(cushion, allow):
@@ -98,6 +100,29 @@ def round_knife_edge(cushion, allow):
     across, seam = d + 2 * allow.seam, allow.seam
     front = Part("front", cushion["cover"]["front"], across, across, Fraction(across, 2), round=True)
     return [front, *back_of(cushion, allow, across, d, seam, seam, round=not in_back(allow))]
+
+
+def boxed_apart(cushion, allow):
+    """A boxed cover whose boxing is joined at the corners, with no band longer than the cloth is wide."""
+    cover, seam = cushion["cover"], allow.seam
+    w, h = finished(cushion, ("width", "length"))
+    thick = nm(cushion["insert"]["thickness"])
+    side_face = {"cloth": cover["front"]["cloth"], **cover.get("sides", {})}
+    width = w + 2 * allow.side
+    front = Part("front", cover["front"], width, h + 2 * seam, seam + Fraction(h, 2))
+    parts = [front, *back_of(cushion, allow, width, h, seam, seam)]
+    around, high = [w, h, w, h], thick + 2 * seam
+    zipped = allow.closure.get("at") == "boxing" or (allow.closure["kind"] == "zip" and not in_back(allow))
+    if zipped:
+        returns = nm(cover["boxing"]["returns"])
+        around = [length for length in (h - returns, w, h - returns) if length]
+        half = Fraction(high, 2) + allow.closing
+        low, wide = Fraction(thick, 2), w + 2 * returns + 2 * seam
+        parts.append(Part("zip-band-1", side_face, wide, half, allow.closing + low / 2, freely=True))
+        parts.append(Part("zip-band-2", side_face, wide, half, seam + low / 2, freely=True))
+    for number, length in enumerate(around, 1):
+        parts.append(Part(f"boxing-{number}", side_face, length + 2 * seam, high, Fraction(high, 2), freely=True))
+    return parts
 
 
 def in_back(allow):

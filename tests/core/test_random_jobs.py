@@ -39,15 +39,21 @@ def jobs(draw):
     for number in range(1, draw(st.integers(1, 3)) + 1):
         cover = {"smaller_by": "1 in", "front": draw(faces(patterned)), "back": draw(faces(patterned))}
         if draw(st.booleans()):
-            cover["closure"] = draw(st.sampled_from(CLOSURES))
+            cover["closure"] = dict(draw(st.sampled_from(CLOSURES)))
         insert = {"shape": "rectangle", "width": draw(EIGHTHS), "length": draw(EIGHTHS)}
         if draw(st.integers(0, 5)) == 5:
             insert = {"shape": "round", "diameter": draw(EIGHTHS)}
+        kind = "knife-edge" if insert["shape"] == "round" else draw(st.sampled_from(["knife-edge", "boxed"]))
+        if kind == "boxed":
+            insert["thickness"] = draw(st.sampled_from(["1 1/2 in", "3 1/8 in"]))
+            cover |= {"sides": draw(faces(patterned)), "boxing": {"kind": "front-and-sides", "returns": "2 in"}}
+            if cover.get("closure") == {"kind": "zip", "length": "3 in"}:
+                cover["closure"]["at"] = "boxing"
         cushions.append(
             {
                 "id": f"c{number}",
                 "quantity": draw(st.integers(1, 3)),
-                "kind": "knife-edge",
+                "kind": kind,
                 "insert": insert,
                 "cover": cover,
             }

@@ -12,13 +12,15 @@ from plumpline.job import Job
 from plumpline.lengths import round_half_even, write_length
 
 
-def in_two(back: Part, closing: Closing) -> list[Part]:
-    """The upper and the lower piece of a back that is closed across its middle.
+def backs_of(back: Part, closing: Closing) -> list[Part]:
+    """The back, or the upper and the lower piece of one that is closed across its middle.
 
     Overlapping, each is (cut length + overlap + 2 hems) ÷ 2 along the split (home magazine, 2019: an 18 in front
     makes two pieces of 12 in, which overlap by 4 in after hems of 1 in). With a zip each has half of the finished
     length. A motif stands at the centre of the closed back on both.
     """
+    if closing.at != "back":
+        return [back]
     if closing.kind == "zip":
         upper = back.length // 2
         lower = back.length - upper
@@ -46,15 +48,17 @@ def in_two(back: Part, closing: Closing) -> list[Part]:
     ]
 
 
-def back_line(back: Part, pieces: list[Part], closing: Closing, job: Job) -> str:
-    """How the two pieces follow from the whole back."""
+def back_lines(back: Part, pieces: list[Part], closing: Closing, job: Job) -> list[str]:
+    """How the two pieces follow from the whole back, if it comes in two."""
+    if closing.at != "back":
+        return []
     units = job.units
     each, hem = (write_length(nm, units) for nm in (pieces[0].plain[1], closing.allowance))
     if closing.kind == "zip":
         half = bare(pieces[0].length, units)
-        return f"The back is cut in two, half of it each and {hem} at the zip: {half} in height become {each}."
+        return [f"The back is cut in two, half of it each and {hem} at the zip: {half} in height become {each}."]
     whole, over = (bare(nm, units) for nm in (back.plain[1], closing.overlap))
-    return (
+    return [
         f"The back is cut in two: ({whole} + {over} overlap + 2 × {hem} hem) ÷ 2 = {each} each. "
         "The upper piece lies outside and opens downwards."
-    )
+    ]

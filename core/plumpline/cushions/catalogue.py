@@ -4,15 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from plumpline.cushions.boxed import boxed
+from plumpline.cushions.boxed_round import boxed_round
 from plumpline.cushions.knife_edge import knife_edge
 from plumpline.cushions.knife_edge_round import knife_edge_round
 from plumpline.cushions.made import Made
+from plumpline.figures import listed
 from plumpline.job import Cushion, Job
 from plumpline.problems import Problem
 
 Kind = Callable[[Cushion, Job], Made | list[Problem]]
 
 KINDS: dict[tuple[str, str], Kind] = {
+    ("boxed", "rectangle"): boxed,
+    ("boxed", "round"): boxed_round,
     ("knife-edge", "rectangle"): knife_edge,
     ("knife-edge", "round"): knife_edge_round,
 }
@@ -20,4 +25,8 @@ KINDS: dict[tuple[str, str], Kind] = {
 
 def make(cushion: Cushion, job: Job) -> Made | list[Problem]:
     """The cover worked out, or everything that keeps it from being made."""
+    shapes = [shape for kind, shape in KINDS if kind == cushion.kind]
+    if cushion.insert.shape not in shapes:
+        text = f"This kind of cover does not come in that shape. It can be: {listed(shapes)}."
+        return [Problem(f"{cushion.at}/insert/shape", "unknown-value", text)]
     return KINDS[cushion.kind, cushion.insert.shape](cushion, job)

@@ -55,20 +55,20 @@ def closing_of(
         kind=closure.kind,
         at=place,
         edge=edges[place],
-        length=_length(cushion, job, edges[place]),
+        length=_length(cushion, job, place, edges[place]),
         allowance=_allowance(cushion),
         overlap=_overlap(cushion, job, along),
     )
     return _impossible(cushion, job, closing, along) or closing
 
 
-def _length(cushion: Cushion, job: Job, edge: int) -> int:
+def _length(cushion: Cushion, job: Job, place: str, edge: int) -> int:
     closure = cushion.cover.closure
     if closure.kind == "hand-sewn":
         return closure.opening or _usual_opening(edge, cushion, job.units)
     if closure.kind == "zip":
-        # Common practice: a zip is 2 in (5 cm) shorter than its side.
-        shorter = edge - HABITS[job.units].zip_shorter
+        # Common practice: a zip is 2 in (5 cm) shorter than its side, but as long as its band in a boxing.
+        shorter = edge if place == "boxing" else edge - HABITS[job.units].zip_shorter
         return closure.zip_length or (shorter if shorter > 0 else edge)
     return edge
 
@@ -134,4 +134,4 @@ def closing_line(closing: Closing, job: Job) -> list[str]:
     return []
 
 
-_IN = {"bottom": "in the bottom seam", "back": "across the back"}
+_IN = {"bottom": "in the bottom seam", "back": "across the back", "boxing": "in its band of the boxing"}

@@ -70,6 +70,8 @@ def _rule(cushion: Cushion, job: Job, short: int) -> tuple[int, str]:
     if cushion.insert.measured in ("old-cover", "opening"):
         return 0, "the finished size was measured"
     fill = cushion.insert.fill
+    if fill == "foam" and cushion.kind == "boxed":
+        return 0, "foam in a boxed cover"
     one, two = _amounts(job)
     if fill in ("feather", "down"):
         small = _SMALL_PAD[job.units]

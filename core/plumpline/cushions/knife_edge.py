@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from plumpline.cushions.backs import back_line, in_two
-from plumpline.cushions.closing import Closing, closing_line, closing_of
-from plumpline.cushions.closing_marks import with_closing
+from dataclasses import replace
+
+from plumpline.cushions.assembly import Cut, assembled, cut_panels
+from plumpline.cushions.backs import back_lines, backs_of
+from plumpline.cushions.closing import Closing, closing_of
 from plumpline.cushions.corners import impossible_corners, with_corners
-from plumpline.cushions.fit import pad_for
 from plumpline.cushions.made import Made
-from plumpline.cushions.panels import Edges, Part, cut_out, off_the_face
+from plumpline.cushions.panels import Edges, Part, off_the_face
 from plumpline.cushions.sizes import Sized, size_up
-from plumpline.cushions.stitching import Sewn, sewn_to_close
-from plumpline.cushions.words import why_cut_larger
+from plumpline.cushions.stitching import Sewn
 from plumpline.figures import size
 from plumpline.job import Cover, Cushion, Job
 from plumpline.lengths import write_length
@@ -37,33 +37,19 @@ def knife_edge(cushion: Cushion, job: Job) -> Made | list[Problem]:
         return sized
     width, length = sized.finished.lengths
     problems = [problem for part in _FACES for problem in off_the_face(cushion, part, width, length)]
-    edges = {"bottom": width, "back": width}
-    closing = closing_of(cushion, job, _CLOSED_AT, edges, length)
+    closing = closing_of(cushion, job, _CLOSED_AT, {"bottom": width, "back": width}, length)
     problems += [] if isinstance(closing, Closing) else closing
     if problems or not isinstance(closing, Closing):
         return problems
     front, back = (_panel(part, cushion.cover, closing, sized.finished) for part in _FACES)
-    backs = in_two(back, closing) if closing.at == "back" else [back]
-    parts = [front, *backs]
-    plain = [with_closing(cut_out(part, cushion, job, cushion.quantity), closing, job) for part in parts]
-    panels = tuple(with_corners(piece, cushion, job) for piece in plain)
-    return impossible_corners(cushion, panels) or Made(
-        cushion=cushion,
-        fit=sized.fit,
-        pad=pad_for(sized.finished, sized.fit, job),
-        finished=sized.finished,
-        closing=closing,
-        between_side_seams=width,
-        pieces=panels,
-        cutting=(
-            _seam_line(cushion.cover, closing, front, job),
-            *([back_line(back, backs, closing, job)] if closing.at == "back" else []),
-            *closing_line(closing, job),
-            *why_cut_larger(parts, panels, job),
-        ),
-        sewn=(Sewn(2 * (width + length), layers=2), *sewn_to_close(closing)),
-        zips=closing.zips,
-    )
+    backs = backs_of(back, closing)
+    cuts = [
+        Cut(cut.part, with_corners(cut.piece, cushion, job))
+        for cut in cut_panels([front, *backs], cushion, closing, job)
+    ]
+    lines = [_seam_line(cushion.cover, closing, front, job), *back_lines(back, backs, closing, job)]
+    made = assembled(cushion, job, sized, closing, cuts, lines, [Sewn(2 * (width + length), layers=2)])
+    return impossible_corners(cushion, made.pieces) or replace(made, between_side_seams=width)
 
 
 def _panel(name: str, cover: Cover, closing: Closing, finished: Measures) -> Part:

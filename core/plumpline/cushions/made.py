@@ -26,8 +26,8 @@ class Made:
     pad: Pad
     finished: Measures
     closing: Closing
-    between_side_seams: int | None
     pieces: tuple[Piece, ...]
     cutting: tuple[str, ...]
     sewn: tuple[Sewn, ...]
     zips: tuple[int, ...] = ()
+    between_side_seams: int | None = None

@@ -19,14 +19,20 @@ class Sized:
     finished: Measures
 
 
-def size_up(cushion: Cushion, job: Job, names: tuple[str, ...]) -> Sized | list[Problem]:
-    """The size of a cover that has these measures, or everything that keeps it from having one."""
-    problems = _missing(cushion, names) + _contradictions(cushion, names)
+def size_up(
+    cushion: Cushion, job: Job, names: tuple[str, ...], as_it_is: tuple[str, ...] = ()
+) -> Sized | list[Problem]:
+    """The size of a cover that has these measures, or everything that keeps it from having one.
+
+    Nothing comes off the measures that are taken `as_it_is`.
+    """
+    problems = _missing(cushion, names + as_it_is) + _contradictions(cushion, names)
     if problems:
         return problems
     fit = fit_of(cushion, job, names)
-    finished = _finished_size(cushion, fit)
-    return _nothing_left(cushion, job, fit, finished) or Sized(fit, finished)
+    fitted = _finished_size(cushion, fit)
+    finished = Measures(fitted.named + cushion.insert.size.only(as_it_is).named)
+    return _nothing_left(cushion, job, fit, fitted) or Sized(fit, finished)
 
 
 def _missing(cushion: Cushion, names: tuple[str, ...]) -> list[Problem]:

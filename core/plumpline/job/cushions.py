@@ -64,6 +64,14 @@ class Closure:
 
 
 @dataclass(frozen=True)
+class Boxing:
+    """What the boxing is made of: in one band or a piece for each side, and how far a zip band returns, in nm."""
+
+    kind: str
+    returns: int
+
+
+@dataclass(frozen=True)
 class Cover:
     """How the cover is made: allowances in nm, its faces by part, and what it is smaller by as far as that is said."""
 
@@ -72,6 +80,7 @@ class Cover:
     side_seam: int
     closure: Closure
     corners: Corners
+    boxing: Boxing
     faces: tuple[tuple[str, Face], ...]
 
     def face(self, part: str) -> Face:
@@ -129,7 +138,7 @@ def _insert(values: Values) -> Insert:
 
 
 # What a pad is measured by, in the order it is told.
-_MEASURES = ("width", "length", "diameter")
+_MEASURES = ("width", "length", "diameter", "thickness")
 
 
 def _measures(values: Values) -> Measures:
@@ -138,14 +147,20 @@ def _measures(values: Values) -> Measures:
 
 def _cover(kind: str, values: Values, habits: Habits) -> Cover:
     seam: int = values.get("seam", habits.seam)
+    cloth = values["front"]["cloth"]
     return Cover(
         smaller_by=_measures(values.get("smaller_by", {})),
         seam=seam,
         side_seam=values.get("side_seam", seam),
         closure=_closure(values.get("closure", {"kind": "hand-sewn"}), habits),
         corners=_corners(values.get("corners", {"kind": "square"})),
-        faces=tuple((part, _face(values[part])) for part in FACES_OF[kind]),
+        boxing=_boxing(values.get("boxing", {"kind": "band"}), habits),
+        faces=tuple((part, _face({"cloth": cloth, **values.get(part, {})})) for part in FACES_OF[kind]),
     )
+
+
+def _boxing(values: Values, habits: Habits) -> Boxing:
+    return Boxing(kind=values["kind"], returns=values.get("returns", habits.returns))
 
 
 def _closure(values: Values, habits: Habits) -> Closure:

@@ -16,7 +16,7 @@ class Habits:
     """What is taken where the maker says nothing: lengths in nm.
 
     A zip is `zip_shorter` than its side; a back in two pieces has its `overlap` up to a `large` cover, above that its
-    `large_overlap`, and with buttons the `button_overlap`.
+    `large_overlap`, and with buttons the `button_overlap`. A zip band `returns` so far round each corner.
     """
 
     seam: int
@@ -32,6 +32,7 @@ class Habits:
     large_overlap: int
     large: int
     button_overlap: int
+    returns: int
 
 
 HABITS = {
@@ -49,6 +50,7 @@ HABITS = {
         large_overlap=5 * NM_PER_INCH,
         large=16 * NM_PER_INCH,
         button_overlap=3 * NM_PER_INCH // 2,
+        returns=4 * NM_PER_INCH,
     ),
     "cm": Habits(
         seam=15 * NM_PER_CM // 10,
@@ -64,6 +66,7 @@ HABITS = {
         large_overlap=12 * NM_PER_CM,
         large=40 * NM_PER_CM,
         button_overlap=4 * NM_PER_CM,
+        returns=10 * NM_PER_CM,
     ),
 }
 HABITS["mm"] = HABITS["cm"]

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 from plumpline.document import Reading, Values, read_fields
-from plumpline.fields import ALL_FACES, FACES_OF, JOB
+from plumpline.fields import FACES_OF, JOB, OWN_CLOTH
 from plumpline.job.cloths import Cloth, read_cloth
 from plumpline.job.cushions import Cushion, Face, read_cushion
 from plumpline.job.habits import HABITS
@@ -88,7 +88,8 @@ def _unsure(values: Values, cloths: list[Cloth], broken: set[str]) -> frozenset[
 def _cloths_named(entry: Values) -> list[str | None]:
     """The ids of all cloths that the values of a cover name, and None where a face does not say its cloth."""
     cover = entry.get("cover", {})
-    faces = [cover.get(part, {}).get("cloth") for part in FACES_OF.get(entry.get("kind", ""), ALL_FACES)]
+    parts = FACES_OF.get(entry.get("kind", ""), OWN_CLOTH)
+    faces = [cover.get(part, {}).get("cloth") for part in OWN_CLOTH if part in parts]
     return faces + [part["cloth"] for part in cover.values() if isinstance(part, dict) and "cloth" in part]
 
 

@@ -1,0 +1,72 @@
+"""Boxed covers of square and oblong pads: two plates with a band of the pad's thickness around them."""
+
+from __future__ import annotations
+
+from plumpline.cushions.boxing import CLOSED_AT, PLATES, boxed_with
+from plumpline.cushions.closing import Closing, closing_of
+from plumpline.cushions.made import Made
+from plumpline.cushions.panels import Edges, Part, off_the_face
+from plumpline.cushions.ring import Joined, Ring
+from plumpline.cushions.sizes import Sized, size_up
+from plumpline.figures import bare, size
+from plumpline.job import Cover, Cushion, Job
+from plumpline.lengths import write_length
+from plumpline.measures import Measures
+from plumpline.problems import Problem
+
+_FITTED = ("width", "length")
+
+
+def boxed(cushion: Cushion, job: Job) -> Made | list[Problem]:
+    """The cover worked out, or everything that keeps it from being made."""
+    sized = size_up(cushion, job, _FITTED, ("thickness",))
+    if not isinstance(sized, Sized):
+        return sized
+    width, length, thickness = sized.finished.lengths
+    band = width + 2 * cushion.cover.boxing.returns
+    problems = [problem for part in PLATES for problem in off_the_face(cushion, part, width, length)]
+    problems += off_the_face(cushion, "sides", width, thickness)
+    closing = closing_of(cushion, job, CLOSED_AT, {"bottom": width, "back": width, "boxing": band}, length)
+    problems += _returns_too_far(cushion, job, closing, length) if isinstance(closing, Closing) else closing
+    if problems or not isinstance(closing, Closing):
+        return problems
+    ring = _ring(cushion, closing, sized.finished)
+    front, back = (_plate(part, cushion.cover, sized.finished) for part in PLATES)
+    around = f"2 × {bare(width, job.units)} + 2 × {write_length(length, job.units)}"
+    lines = [
+        _seam_line(cushion.cover, front, ring, job),
+        f"Once round the plates: {around} = {write_length(ring.length, job.units)}.",
+    ]
+    return boxed_with(ring, (front, back), lines, cushion, job, sized, closing)
+
+
+def _returns_too_far(cushion: Cushion, job: Job, closing: Closing, side: int) -> list[Problem]:
+    returns = cushion.cover.boxing.returns
+    if closing.at != "boxing" or returns <= side:
+        return []
+    text = f"The zip band returns {write_length(returns, job.units)} along a side of {write_length(side, job.units)}: "
+    return [Problem(f"{cushion.at}/cover/boxing/returns", "rules-contradict", text + "let it return less.")]
+
+
+def _ring(cushion: Cushion, closing: Closing, finished: Measures) -> Ring:
+    """The stretches of the boxing from corner to corner; a zip band takes one side and what it returns of two."""
+    width, length, thickness = finished.lengths
+    around: tuple[int, ...] = (width, length, width, length)
+    zip_band = 0
+    if closing.at == "boxing":
+        left = length - cushion.cover.boxing.returns
+        around, zip_band = (left, width, left), closing.edge
+    corners = cushion.cover.boxing.kind == "front-and-sides"
+    joined: Joined = "at every corner" if corners else "as the cloth asks"
+    return Ring(around, zip_band, thickness, max(width, length), "width", joined)
+
+
+def _plate(name: str, cover: Cover, finished: Measures) -> Part:
+    edges = Edges(cover.side_seam, cover.side_seam, cover.seam, cover.seam)
+    return Part(name, name, _FITTED, finished["width"], finished["length"], edges)
+
+
+def _seam_line(cover: Cover, plate: Part, ring: Ring, job: Job) -> str:
+    high = write_length(ring.thickness + 2 * cover.seam, job.units)
+    seam, plates = write_length(cover.seam, job.units), size(*plate.plain, job.units)
+    return f"Seams {seam} at every edge: plates {plates}, boxing {high} high."

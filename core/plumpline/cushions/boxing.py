@@ -1,0 +1,32 @@
+"""What all boxed covers share: two plates, the ring around them, and the ways they are closed."""
+
+from __future__ import annotations
+
+from plumpline.cushions.assembly import Cut, assembled, cut_panels
+from plumpline.cushions.backs import back_lines, backs_of
+from plumpline.cushions.closing import Closing
+from plumpline.cushions.made import Made
+from plumpline.cushions.panels import Part
+from plumpline.cushions.ring import Ring, bands_of, boxing_parts, boxing_piece, ring_lines
+from plumpline.cushions.sizes import Sized
+from plumpline.cushions.stitching import Sewn
+from plumpline.job import Cushion, Job
+
+PLATES = ("front", "back")
+CLOSED_AT = {"hand-sewn": ("bottom",), "zip": ("boxing", "back"), "envelope": ("back",), "buttons": ("back",)}
+
+
+def boxed_with(
+    ring: Ring, plates: tuple[Part, Part], lines: list[str], cushion: Cushion, job: Job, sized: Sized, closing: Closing
+) -> Made:
+    """The cover of two plates and the ring around them; `lines` say how their sizes come about."""
+    front, back = plates
+    backs, bands = backs_of(back, closing), bands_of(ring, cushion, job)
+    boxing = boxing_parts(ring, bands, cushion, closing)
+    cuts = [
+        *cut_panels([front, *backs], cushion, closing, job),
+        *(Cut(part, boxing_piece(part, run, cushion, job)) for part, run in boxing),
+    ]
+    lines = [*lines, *ring_lines(ring, bands, boxing, job), *back_lines(back, backs, closing, job)]
+    sewn = [Sewn(2 * ring.length, layers=2), Sewn(bands.joins * ring.thickness, layers=2)]
+    return assembled(cushion, job, sized, closing, cuts, lines, sewn)

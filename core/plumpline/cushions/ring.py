@@ -1,0 +1,160 @@
+"""The boxing around a boxed cover: a ring of bands as long as the stitched edge of its plates, and its joins."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from itertools import accumulate, pairwise
+from typing import Literal
+
+from plumpline.cloth import lay_out, longest_across
+from plumpline.cushions.closing import Closing
+from plumpline.cushions.panels import Edges, Part, cut_out
+from plumpline.figures import bare, counted, listed, size
+from plumpline.job import Cloth, Cushion, Job
+from plumpline.lengths import write_length
+from plumpline.pieces import Mark, Piece
+
+Joined = Literal["as the cloth asks", "at every corner"]
+
+
+@dataclass(frozen=True)
+class Ring:
+    """The edge that the boxing is sewn to, in nm: `around` the plates from corner to corner without the zip band.
+
+    `joined` says whether the stretches may run on round a corner or are joined at each. `plate` is the longest way
+    across a plate, and `edge` the measure of the insert that the ring follows from.
+    """
+
+    around: tuple[int, ...]
+    zip_band: int
+    thickness: int
+    plate: int
+    edge: str
+    joined: Joined = "as the cloth asks"
+
+    @property
+    def length(self) -> int:
+        """All of it: what the boxing has to measure when it is joined."""
+        return sum(self.around) + self.zip_band
+
+
+@dataclass(frozen=True)
+class Run:
+    """What lies between two joins: its finished length, and where the corners are along it; in nm."""
+
+    length: int
+    corners: tuple[int, ...] = ()
+
+
+@dataclass(frozen=True)
+class Bands:
+    """The boxing worked out: the bands beside the zip, and those of the zip band, which has two halves of each."""
+
+    plain: tuple[Run, ...]
+    zipped: tuple[Run, ...]
+
+    @property
+    def joins(self) -> int:
+        """How many joins close the ring."""
+        return len(self.plain) + len(self.zipped)
+
+
+def bands_of(ring: Ring, cushion: Cushion, job: Job) -> Bands:
+    """The ring divided into bands no longer than the cloth gives, joined at corners where that can be."""
+    cover = cushion.cover
+    longest = _longest(cushion, job.cloth(cover.face("sides").cloth), job, ring.plate)
+    around = [stretch for stretch in ring.around if stretch]
+    if ring.joined == "at every corner":
+        plain = [run for stretch in around for run in _divided([stretch], longest)]
+    else:
+        plain = _divided(around, longest)
+    return Bands(tuple(plain), tuple(_divided([ring.zip_band], longest)) if ring.zip_band else ())
+
+
+def _longest(cushion: Cushion, cloth: Cloth, job: Job, plate: int) -> int | None:
+    """The longest finished band: None where it lies along the roll, and any length will do.
+
+    Bands lie across the cloth (common practice). Where they may be turned and the plate itself has to lie along the
+    roll, one may be as long as the `plate`.
+    """
+    if cloth.lies_aside or cloth.width is None:
+        return None
+    seam = cushion.cover.seam
+    longest = longest_across(cloth, lay_out(cloth, cloth.width).usable, job.grid) - 2 * seam
+    if longest <= 0:
+        return None
+    may_turn = cloth.direction == "any" and cushion.cover.face("sides").turn == "quarter"
+    return max(longest, plate) if may_turn else longest
+
+
+def _divided(stretches: Sequence[int], longest: int | None) -> list[Run]:
+    """Stretches from corner to corner as runs of at most `longest`: joined at corners, else in equal parts."""
+    runs: list[Run] = []
+    together: list[int] = []
+    for stretch in stretches:
+        if longest is not None and together and sum(together) + stretch > longest:
+            runs.extend(_run(together, longest))
+            together = []
+        together.append(stretch)
+    return [*runs, *_run(together, longest)] if together else runs
+
+
+def _run(stretches: list[int], longest: int | None) -> list[Run]:
+    length = sum(stretches)
+    if longest is None or length <= longest:
+        return [Run(length, tuple(accumulate(stretches[:-1])))]
+    parts = -(-length // longest)
+    ends = [length * number // parts for number in range(parts + 1)]
+    return [Run(end - start) for start, end in pairwise(ends)]
+
+
+def boxing_parts(ring: Ring, bands: Bands, cushion: Cushion, closing: Closing) -> list[tuple[Part, Run]]:
+    """The parts of the boxing, each with the run it is: thickness + 2 seams high, and a seam at both its joins.
+
+    Each half of a zip band is (boxing height + 2 allowances at the zip) ÷ 2 high (two independent practitioners).
+    """
+    seam = cushion.cover.seam
+    edges = Edges(seam, seam, seam, seam)
+    whole = Part("boxing", "sides", (ring.edge, "thickness"), 0, ring.thickness, edges, turns="freely")
+    one = len(bands.plain) == 1
+    names = ["boxing"] if one else [f"boxing-{number}" for number, _ in enumerate(bands.plain, start=1)]
+    found = [(replace(whole, name=name, width=run.length), run) for name, run in zip(names, bands.plain, strict=True)]
+    low = ring.thickness // 2
+    for number, run in enumerate(bands.zipped):
+        upper = replace(whole, name=f"zip-band-{2 * number + 1}", width=run.length, length=low)
+        lower = replace(whole, name=f"zip-band-{2 * number + 2}", width=run.length, length=ring.thickness - low)
+        found.append((replace(upper, edges=replace(edges, bottom=closing.allowance)), run))
+        found.append((replace(lower, edges=replace(edges, top=closing.allowance)), run))
+    return found
+
+
+def boxing_piece(part: Part, run: Run, cushion: Cushion, job: Job) -> Piece:
+    """The piece of a part of the boxing, with a notch where it meets each corner of the plates."""
+    piece = cut_out(part, cushion, job, cushion.quantity)
+    across = part.plain[0]
+    places = [(part.edges.left + corner) * piece.width // across for corner in run.corners]
+    notches = [Mark("notch", "Corner of the plate", ((at, 0), (at, piece.length))) for at in places]
+    return replace(piece, marks=(*piece.marks, *notches))
+
+
+def ring_lines(ring: Ring, bands: Bands, parts: Sequence[tuple[Part, Run]], job: Job) -> list[str]:
+    """How the boxing comes about, and that it closes."""
+    units = job.units
+    lines = []
+    if bands.zipped:
+        half = parts[-1][0]
+        cut = size(half.plain[0], half.plain[1], units)
+        at_zip = write_length(half.edges.top, units)
+        lines.append(
+            f"Zip band of {write_length(ring.zip_band, units)}: {2 * len(bands.zipped)} strips {cut}, "
+            f"half of the boxing and {at_zip} at the zip."
+        )
+    runs = [write_length(run.length, units) for run in bands.plain]
+    seam = write_length(parts[0][0].edges.left, units)
+    if runs:
+        lines.append(f"{counted(len(runs), 'band', 'bands')} of {listed(runs)}, and {seam} at both ends of each.")
+    lines.append(f"{counted(bands.joins, 'join closes', 'joins close')} the ring.")
+    sewn = " + ".join(bare(run.length, units) for run in (*bands.zipped, *bands.plain))
+    lines.append(f"Joined they measure {sewn} = {write_length(ring.length, units)}, once round the plates.")
+    return lines
