@@ -8,7 +8,7 @@ FORMAT = "plumpline-job"
 VERSION = 1
 
 # The kinds of cover, each with the faces that are asked for.
-FACES_OF = {"knife-edge": ("front", "back"), "boxed": ("front", "back", "sides")}
+FACES_OF = {"knife-edge": ("front", "back"), "boxed": ("front", "back", "sides"), "bolster": ("front", "sides")}
 # The faces that have to say their cloth: the sides are cut from that of the front unless they say another.
 OWN_CLOTH = ("front", "back")
 
@@ -61,10 +61,10 @@ AGAIN = (
 )
 
 INSERT = (
-    Field("shape", "choice", "The shape of the pad.", required=True, choices=("rectangle", "round")),
+    Field("shape", "choice", "The shape of the pad.", required=True, choices=("rectangle", "round", "bolster")),
     Field("width", "positive", "Side to side, pressed flat, seam to seam."),
-    Field("length", "positive", "The height as it stands, seam to seam."),
-    Field("diameter", "positive", "Across the middle of a round, pressed flat, seam to seam."),
+    Field("length", "positive", "The height as it stands, seam to seam; from end to end of a bolster."),
+    Field("diameter", "positive", "Across the middle of a round, pressed flat, seam to seam; across a bolster's end."),
     Field("thickness", "positive", "How high a boxed pad stands on its plate."),
     Field(
         "fill",
@@ -117,7 +117,6 @@ BOXING = (
         "kind",
         "choice",
         "band: in one length as far as the cloth allows; front-and-sides: a piece for each side, joined at corners.",
-        required=True,
         choices=("band", "front-and-sides"),
     ),
     Field("returns", "length", "How far a zip band comes round each of the two corners at its ends."),
@@ -142,9 +141,9 @@ COVER = (
     Field("closure", "object", "How the cover is closed.", fields=CLOSURE),
     Field("corners", "object", "The corners of the cover.", fields=CORNERS),
     Field("boxing", "object", "What the boxing of a boxed cover is made of.", fields=BOXING),
-    Field("front", "object", "The front panel.", required=True, fields=FACE),
-    Field("back", "object", "The back panel.", required=True, fields=FACE),
-    Field("sides", "object", "The boxing around a boxed cover.", fields=SIDES),
+    Field("front", "object", "The front panel, or the body of a bolster.", required=True, fields=FACE),
+    Field("back", "object", "The back panel, of every cover that has one.", fields=FACE),
+    Field("sides", "object", "The boxing around a boxed cover, or the ends of a bolster.", fields=SIDES),
 )
 
 CUSHION = (

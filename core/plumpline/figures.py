@@ -29,7 +29,8 @@ def sizes(lengths: tuple[int, ...], units: str) -> str:
 def told(measures: Measures, units: str) -> str:
     """The measures of a thing as one text: "18 × 17 5/8 in", "16 in across"."""
     if measures.get("diameter") is not None:
-        return ", ".join(f"{write_length(nm, units)} {word_of(name).adjective}" for name, nm in measures)
+        names = measures.names
+        return ", ".join(f"{write_length(nm, units)} {word_of(name, names).adjective}" for name, nm in measures)
     return sizes(measures.lengths, units)
 
 

@@ -22,9 +22,9 @@ _WORDS = {
 }
 
 
-def word_of(name: str) -> Word:
-    """The words for a measure by the name of its field."""
-    return _WORDS[name]
+def word_of(name: str, beside: tuple[str, ...]) -> Word:
+    """The words for a measure by the name of its field, `beside` the other measures: a bolster is not high but long."""
+    return Word("length", "long") if name == "length" and "diameter" in beside else _WORDS[name]
 
 
 @dataclass(frozen=True)

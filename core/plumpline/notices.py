@@ -82,7 +82,8 @@ def cloth_notices(planned: ClothPlan, job: Job) -> Iterator[Notice]:
 def _larger_than_repeat(planned: ClothPlan) -> Iterator[Notice]:
     repeat = planned.laid.repeat
     for piece in planned.pieces:
-        if piece.face.pattern == "centred" and repeat and _shows_more(planned, piece, repeat):
+        is_face = piece.face.pattern == "centred" and piece.turns == "with the faces"
+        if is_face and repeat and _shows_more(planned, piece, repeat):
             text = f"The {piece.called} is larger than the repeat, so the motif shows more than once: "
             text += "make sure the point you named is the one to have in the middle."
             yield notice("info", "larger-than-the-repeat", f"{piece.face_at}/motif", text)

@@ -11,6 +11,7 @@ from plumpline.geometry import outset
 from plumpline.job import Face
 
 Outline = tuple[Point, ...]
+Turns = Literal["with the faces", "freely"]
 
 
 @dataclass(frozen=True)
@@ -73,7 +74,7 @@ class Piece:
     outline: Outline
     marks: tuple[Mark, ...]
     shape: Literal["rectangle", "circle", "outline"] = "rectangle"
-    turns: Literal["with the faces", "freely"] = "with the faces"
+    turns: Turns = "with the faces"
 
     @property
     def seam_line(self) -> Outline:

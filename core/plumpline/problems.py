@@ -15,7 +15,7 @@ CODES: dict[str, str] = {
     "unknown-value": "A choice that does not exist, or not for this kind of cover.",
     "missing-field": "Something the plan cannot do without.",
     "missing-width": "The width has not been measured.",
-    "missing-length": "The height has not been measured.",
+    "missing-length": "The height, or the length of a bolster, has not been measured.",
     "missing-diameter": "The diameter has not been measured.",
     "missing-thickness": "The thickness of a boxed cover has not been measured: it is asked for, never assumed.",
     "not-a-length": "The text cannot be read as a length.",

@@ -38,7 +38,7 @@ def cover_working(cover: Made, job: Job) -> list[str]:
 
 
 def _smaller(cover: Made, job: Job, word: str) -> str:
-    (first, by), *others = [(word_of(name).noun, nm) for name, nm in cover.fit.by]
+    (first, by), *others = [(word_of(name, cover.fit.by.names).noun, nm) for name, nm in cover.fit.by]
     text = f"{write_length(by, job.units)} {word}"
     if any(nm != by for _, nm in others):
         each = [f"{write_length(nm, job.units)} in {noun}" for noun, nm in others]

@@ -77,6 +77,7 @@ def parts_of(cushion, metric):
         ("knife-edge", "rectangle"): knife_edge,
         ("knife-edge", "round"): round_knife_edge,
         ("boxed", "rectangle"): boxed_apart,
+        ("bolster", "bolster"): bolster,
     }[cushion["kind"], cushion["insert"]["shape"]]
     return make(cushion, Allowances(cushion, metric))
 
@@ -123,6 +124,18 @@ def boxed_apart(cushion, allow):
     for number, length in enumerate(around, 1):
         parts.append(Part(f"boxing-{number}", side_face, length + 2 * seam, high, Fraction(high, 2), freely=True))
     return parts
+
+
+def bolster(cushion, allow):
+    d, length = (finished(cushion, ("diameter", "length")) if "smaller_by" in cushion["cover"] else
+                 [nm(cushion["insert"][name]) for name in ("diameter", "length")])  # fmt: skip
+    cover, end = cushion["cover"], d + 2 * allow.seam
+    high = ring_of(d) + 2 * allow.closing
+    ends = {"cloth": cover["front"]["cloth"], **cover.get("sides", {})}
+    return [
+        Part("body", cover["front"], length + 2 * allow.seam, high, Fraction(high, 2)),
+        *(Part(f"end-{n}", ends, end, end, Fraction(end, 2), freely=True, round=True) for n in (1, 2)),
+    ]
 
 
 def in_back(allow):

@@ -93,7 +93,7 @@ def test_a_boxing_band_with_its_zip_unit_goes_once_round_a_twelve_inch_top():
     assert sizes(answer)["front"] == ("13 in", "13 in")
     assert sizes(answer)["zip-band-1"][0] == "16 in"
     assert sizes(answer)["boxing"][0] == "34 in"
-    assert "Joined they measure 15 + 33 = 48 in, once round the plates." in lines(answer)
+    assert "Joined, the ring measures 15 + 33 = 48 in, once round the plates." in lines(answer)
 
 
 def test_a_boxing_of_four_and_a_quarter_takes_zip_strips_of_two_and_seven_eighths():
@@ -302,6 +302,8 @@ def test_a_boxed_cover_says_everything_that_is_missing_at_once():
     entry["insert"] = {"shape": "rectangle"}
     missing = {("insert/width", "missing-width"), ("insert/length", "missing-length")}
     assert problems(entry) == missing | {("insert/thickness", "missing-thickness")}
+    entry["insert"] = {"shape": "round", "thickness": "3 in"}
+    assert problems(entry) == {("insert/diameter", "missing-diameter")}
 
 
 @pytest.mark.parametrize(

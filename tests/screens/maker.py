@@ -222,8 +222,9 @@ class FieldMaker(Maker):
         self.choose(job["cloths"][number].get("name", f"Cloth {number + 1}"))
 
     def enter_motif(self, job: Document, values: Document, entry: FieldNames, value: str) -> None:
-        part = "front" if "/front/" in entry.pattern else "back"
-        cloth = next(cloth for cloth in job["cloths"] if cloth["id"] == values["cover"][part]["cloth"])
+        cover, part = values["cover"], entry.pattern.split("/")[4]
+        used = cover[part].get("cloth", cover["front"]["cloth"])
+        cloth = next(cloth for cloth in job["cloths"] if cloth["id"] == used)
         number = next(at for at, motif in enumerate(cloth["motifs"]) if motif["id"] == value)
         self.choose(cloth["motifs"][number].get("name", f"Motif {number + 1}"))
 

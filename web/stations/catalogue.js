@@ -17,7 +17,7 @@ const ICONS = {
 export const labelOf = (path) => say(`field:${patternOf(path)}`);
 
 // The front's explanations serve the back as well.
-const hintKey = (path) => `hint:${patternOf(path).replace('/cover/back/', '/cover/front/')}`;
+const hintKey = (path) => `hint:${patternOf(path).replace(/\/cover\/(back|sides)\//, '/cover/front/')}`;
 const wordAt = (key) => (has(key) ? say(key) : undefined);
 export const hintOf = (path) => wordAt(hintKey(path));
 
@@ -51,8 +51,9 @@ const words = {
 
 const sideOf = (path, value) => optionsOf(path)[/^[-−]/.test(value) ? 1 : 0].text.toLowerCase();
 
-// The cloth a face is cut from, as the path of its entry.
-export const clothOfFace = (job, path) => clothPath(valueAt(job, `${parentOf(path)}/cloth`));
+// The cloth a face is cut from, as the path of its entry; sides that name none are cut from that of the front.
+export const clothOfFace = (job, path) => clothPath(valueAt(job, `${parentOf(path)}/cloth`)
+  ?? valueAt(job, `${entryOf(path)}/cover/front/cloth`));
 
 function motifName(job, path, id) {
   const at = `${clothOfFace(job, path)}/motifs/${id}`;

@@ -95,6 +95,7 @@ export default {
     'cover.closing': 'Closing',
     'cover.front': 'Front',
     'cover.back': 'Back',
+    'cover.sides': 'Boxing and ends',
     'cover.cutting': 'Cutting, for the whole job',
     'cover.next': 'cloth',
     'cover.noCushion': 'There is no cushion yet: add one on Measure.',

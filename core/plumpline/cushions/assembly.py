@@ -27,7 +27,9 @@ class Cut:
 
 def cut_panels(parts: Sequence[Part], cushion: Cushion, closing: Closing, job: Job) -> list[Cut]:
     """The parts cut out, one for each cover, with the marks of the closure."""
-    return [Cut(part, with_closing(cut_out(part, cushion, job, cushion.quantity), closing, job)) for part in parts]
+    return [
+        Cut(part, with_closing(part, cut_out(part, cushion, job, cushion.quantity), closing, job)) for part in parts
+    ]
 
 
 def assembled(

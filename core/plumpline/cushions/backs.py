@@ -20,7 +20,7 @@ def backs_of(back: Part, closing: Closing) -> list[Part]:
     length. A motif stands at the centre of the closed back on both.
     """
     if closing.at != "back":
-        return [back]
+        return [opened(back, closing)]
     if closing.kind == "zip":
         upper = back.length // 2
         lower = back.length - upper
@@ -34,6 +34,7 @@ def backs_of(back: Part, closing: Closing) -> list[Part]:
         replace(
             whole,
             name="back-1",
+            opens=("bottom",),
             length=upper,
             edges=replace(back.edges, bottom=closing.allowance),
             centre=(across, up - back.length + upper),
@@ -41,11 +42,17 @@ def backs_of(back: Part, closing: Closing) -> list[Part]:
         replace(
             whole,
             name="back-2",
+            opens=("top",),
             length=lower,
             edges=replace(back.edges, top=closing.allowance),
             centre=(across, up),
         ),
     ]
+
+
+def opened(panel: Part, closing: Closing) -> Part:
+    """The panel as one that the closure lies at, if that is in the bottom seam."""
+    return replace(panel, opens=("bottom",)) if closing.at == "bottom" else panel
 
 
 def back_lines(back: Part, pieces: list[Part], closing: Closing, job: Job) -> list[str]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from plumpline.cushions.bolster import bolster
 from plumpline.cushions.boxed import boxed
 from plumpline.cushions.boxed_round import boxed_round
 from plumpline.cushions.knife_edge import knife_edge
@@ -16,6 +17,7 @@ from plumpline.problems import Problem
 Kind = Callable[[Cushion, Job], Made | list[Problem]]
 
 KINDS: dict[tuple[str, str], Kind] = {
+    ("bolster", "bolster"): bolster,
     ("boxed", "rectangle"): boxed,
     ("boxed", "round"): boxed_round,
     ("knife-edge", "rectangle"): knife_edge,

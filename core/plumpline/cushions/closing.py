@@ -19,7 +19,7 @@ class Closing:
     """How a cover is closed; lengths in nm.
 
     `edge` is the seam or slit it lies in and `length` so much of it as stays open or gets a zip. `allowance` is what
-    each of the two edges there takes; `overlap` how far they lie over each other.
+    each of the two edges there takes; `words` say where that is, `overlap` how far they lie over each other.
     """
 
     kind: str
@@ -27,6 +27,7 @@ class Closing:
     edge: int
     length: int
     allowance: int
+    words: str
     overlap: int = 0
 
     @property
@@ -35,12 +36,20 @@ class Closing:
         return (self.length,) if self.kind == "zip" else ()
 
 
+_WHERE = {"bottom": "in the bottom seam", "back": "across the back", "boxing": "in its band of the boxing"}
+
+
 def closing_of(
-    cushion: Cushion, job: Job, places: Places, edges: Mapping[str, int], along: int = 0
+    cushion: Cushion,
+    job: Job,
+    places: Places,
+    edges: Mapping[str, int],
+    along: int = 0,
+    where: Mapping[str, str] = _WHERE,
 ) -> Closing | list[Problem]:
     """The closure of a cover whose seams and slits are so long (`edges`, by place), or why it cannot be closed so.
 
-    `along` is the finished height of a back that may come in two pieces.
+    `along` is the finished height of a back that may come in two pieces, `where` the words for the places.
     """
     closure, at = cushion.cover.closure, f"{cushion.at}/cover/closure"
     if closure.kind not in places:
@@ -57,6 +66,7 @@ def closing_of(
         edge=edges[place],
         length=_length(cushion, job, place, edges[place]),
         allowance=_allowance(cushion),
+        words=where[place],
         overlap=_overlap(cushion, job, along),
     )
     return _impossible(cushion, job, closing, along) or closing
@@ -127,11 +137,8 @@ def closing_line(closing: Closing, job: Job) -> list[str]:
     units = job.units
     if closing.kind == "zip":
         edge = write_length(closing.edge, units)
-        return [f"A zip of {write_length(closing.length, units)} {_IN[closing.at]}, which is {edge} long."]
+        return [f"A zip of {write_length(closing.length, units)} {closing.words}, which is {edge} long."]
     if closing.at == "bottom" and closing.kind != "hand-sewn":
         words = {"ties": "hemmed and closed with ties", "open": "hemmed and left open"}[closing.kind]
         return [f"The bottom edges are {words}: each takes {write_length(closing.allowance, units)} for its hem."]
     return []
-
-
-_IN = {"bottom": "in the bottom seam", "back": "across the back", "boxing": "in its band of the boxing"}

@@ -7,18 +7,16 @@ from fractions import Fraction
 
 from plumpline.cloth import cut_across, cut_along
 from plumpline.cushions.closing import Closing
+from plumpline.cushions.panels import Part
 from plumpline.geometry import at_angle
 from plumpline.job import Job
 from plumpline.lengths import write_length
 from plumpline.pieces import Mark, Piece, Point
 
-_OPEN_EDGE = {"back-1": "bottom", "back-2": "top"}
 
-
-def with_closing(piece: Piece, closing: Closing, job: Job) -> Piece:
-    """The piece with the marks of its closure, if it lies at one of its edges."""
-    edge = "bottom" if closing.at == "bottom" else _OPEN_EDGE.get(piece.part)
-    return piece if edge is None else replace(piece, marks=(*piece.marks, _mark(piece, edge, closing, job)))
+def with_closing(part: Part, piece: Piece, closing: Closing, job: Job) -> Piece:
+    """The piece of a part with the marks of the closure at each edge that it lies at."""
+    return replace(piece, marks=(*piece.marks, *(_mark(piece, edge, closing, job) for edge in part.opens)))
 
 
 def _mark(piece: Piece, edge: str, closing: Closing, job: Job) -> Mark:

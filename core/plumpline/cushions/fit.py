@@ -72,6 +72,8 @@ def _rule(cushion: Cushion, job: Job, short: int) -> tuple[int, str]:
     fill = cushion.insert.fill
     if fill == "foam" and cushion.kind == "boxed":
         return 0, "foam in a boxed cover"
+    if cushion.kind == "bolster":
+        return 0, "a bolster is covered at its own size"
     one, two = _amounts(job)
     if fill in ("feather", "down"):
         small = _SMALL_PAD[job.units]

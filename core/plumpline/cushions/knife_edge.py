@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from plumpline.cushions.assembly import Cut, assembled, cut_panels
-from plumpline.cushions.backs import back_lines, backs_of
+from plumpline.cushions.backs import back_lines, backs_of, opened
 from plumpline.cushions.closing import Closing, closing_of
 from plumpline.cushions.corners import impossible_corners, with_corners
 from plumpline.cushions.made import Made
@@ -45,7 +45,7 @@ def knife_edge(cushion: Cushion, job: Job) -> Made | list[Problem]:
     backs = backs_of(back, closing)
     cuts = [
         Cut(cut.part, with_corners(cut.piece, cushion, job))
-        for cut in cut_panels([front, *backs], cushion, closing, job)
+        for cut in cut_panels([opened(front, closing), *backs], cushion, closing, job)
     ]
     lines = [_seam_line(cushion.cover, closing, front, job), *back_lines(back, backs, closing, job)]
     made = assembled(cushion, job, sized, closing, cuts, lines, [Sewn(2 * (width + length), layers=2)])

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from plumpline.cushions.assembly import assembled, cut_panels
-from plumpline.cushions.backs import back_lines, backs_of
+from plumpline.cushions.backs import back_lines, backs_of, opened
 from plumpline.cushions.closing import Closing, closing_of
 from plumpline.cushions.made import Made
 from plumpline.cushions.panels import off_the_face, round_part
@@ -39,5 +39,5 @@ def knife_edge_round(cushion: Cushion, job: Job) -> Made | list[Problem]:
     discs = write_length(front.plain[0], job.units)
     lines = [f"Seams {write_length(seam, job.units)} all round: discs {discs} across."]
     lines += back_lines(back, backs, closing, job)
-    cuts = cut_panels([front, *backs], cushion, closing, job)
+    cuts = cut_panels([opened(front, closing), *backs], cushion, closing, job)
     return assembled(cushion, job, sized, closing, cuts, lines, [Sewn(around, layers=2)])

@@ -11,7 +11,7 @@ from plumpline.cloth import cut_across, cut_along
 from plumpline.geometry import round_outline
 from plumpline.job import NM_PER_CM, Cloth, Cushion, Face, Job
 from plumpline.pieces import Edges as Edges
-from plumpline.pieces import Mark, Outline, Piece, Point
+from plumpline.pieces import Mark, Outline, Piece, Point, Turns
 from plumpline.problems import Problem
 
 # A round outline is drawn by chords that lie no further than this inside it.
@@ -24,7 +24,8 @@ class Part:
 
     `face_of` is the face of the document that it is cut as, and `centre` the point that a centred motif stands on,
     from its finished lower left corner; left out, it is the middle. A circle is as long as it is wide; a segment is
-    what a straight cut across leaves of the circle around `centre` that is as wide as the part.
+    what a straight cut across leaves of the circle around `centre` that is as wide as the part. `opens` names the
+    edges that the closure of the cover lies at.
     """
 
     name: str
@@ -34,8 +35,9 @@ class Part:
     length: int
     edges: Edges
     centre: tuple[Fraction, Fraction] | None = None
-    turns: Literal["with the faces", "freely"] = "with the faces"
+    turns: Turns = "with the faces"
     shape: Literal["rectangle", "circle", "segment"] = "rectangle"
+    opens: tuple[Literal["bottom", "top"], ...] = ()
 
     @property
     def middle(self) -> tuple[Fraction, Fraction]:
@@ -90,9 +92,10 @@ def _aim(part: Part, cloth: Cloth, face: Face, upright: Point) -> Point:
     return across + cut_across(cloth, face.offset_across, 0), up + cut_along(cloth, face.offset_along, 0)
 
 
-def round_part(name: str, face_of: str, across: int, seam: int) -> Part:
+def round_part(name: str, face_of: str, across: int, seam: int, turns: Turns = "with the faces") -> Part:
     """A disc of that finished diameter, with the seam all round it."""
-    return Part(name, face_of, ("diameter", "diameter"), across, across, Edges(*[seam] * 4), shape="circle")
+    edges = Edges(seam, seam, seam, seam)
+    return Part(name, face_of, ("diameter", "diameter"), across, across, edges, turns=turns, shape="circle")
 
 
 def _outline(part: Part, cut: Point) -> Outline:

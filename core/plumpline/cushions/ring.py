@@ -155,6 +155,7 @@ def ring_lines(ring: Ring, bands: Bands, parts: Sequence[tuple[Part, Run]], job:
     if runs:
         lines.append(f"{counted(len(runs), 'band', 'bands')} of {listed(runs)}, and {seam} at both ends of each.")
     lines.append(f"{counted(bands.joins, 'join closes', 'joins close')} the ring.")
-    sewn = " + ".join(bare(run.length, units) for run in (*bands.zipped, *bands.plain))
-    lines.append(f"Joined they measure {sewn} = {write_length(ring.length, units)}, once round the plates.")
+    every = (*bands.zipped, *bands.plain)
+    sewn = " + ".join(bare(run.length, units) for run in every) + " = " if len(every) > 1 else ""
+    lines.append(f"Joined, the ring measures {sewn}{write_length(ring.length, units)}, once round the plates.")
     return lines

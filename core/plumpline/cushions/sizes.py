@@ -38,7 +38,7 @@ def size_up(
 def _missing(cushion: Cushion, names: tuple[str, ...]) -> list[Problem]:
     who = name_of(cushion)
     return [
-        Problem(f"{cushion.at}/insert/{name}", f"missing-{name}", f"Measure the {word_of(name).noun} of {who}.")
+        Problem(f"{cushion.at}/insert/{name}", f"missing-{name}", f"Measure the {word_of(name, names).noun} of {who}.")
         for name in names
         if cushion.insert.size.get(name) is None
     ]
@@ -73,7 +73,7 @@ def _nothing_left(cushion: Cushion, job: Job, fit: Fit, finished: Measures) -> l
         if size <= 0:
             less = write_length(fit.by[name] or cushion.insert.clearance, job.units)
             text = f"Made {less} smaller, nothing is left of {name_of(cushion)}: "
-            text += f"it would not be {word_of(name).adjective} at all."
+            text += f"it would not be {word_of(name, finished.names).adjective} at all."
             at = "insert/clearance" if cushion.insert.clearance else "cover/smaller_by"
             return [Problem(f"{cushion.at}/{at}", "nothing-left", text)]
     return []

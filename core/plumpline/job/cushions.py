@@ -154,13 +154,13 @@ def _cover(kind: str, values: Values, habits: Habits) -> Cover:
         side_seam=values.get("side_seam", seam),
         closure=_closure(values.get("closure", {"kind": "hand-sewn"}), habits),
         corners=_corners(values.get("corners", {"kind": "square"})),
-        boxing=_boxing(values.get("boxing", {"kind": "band"}), habits),
+        boxing=_boxing(values.get("boxing", {}), habits),
         faces=tuple((part, _face({"cloth": cloth, **values.get(part, {})})) for part in FACES_OF[kind]),
     )
 
 
 def _boxing(values: Values, habits: Habits) -> Boxing:
-    return Boxing(kind=values["kind"], returns=values.get("returns", habits.returns))
+    return Boxing(kind=values.get("kind", "band"), returns=values.get("returns", habits.returns))
 
 
 def _closure(values: Values, habits: Habits) -> Closure:

@@ -24,6 +24,7 @@ def read_job(document: object) -> tuple[Job | None, list[Problem]]:
     if any(_entry_of(problem.at) is None for problem in reading.problems):
         return None, reading.problems
     habits = HABITS[values["units"]]
+    _check_backs(values, reading)
     broken = _broken(reading)
     cloths = [
         read_cloth(i, {"id": entry.get("id", "")} if f"/cloths/{i}" in broken else entry, habits, reading)
@@ -91,6 +92,15 @@ def _cloths_named(entry: Values) -> list[str | None]:
     parts = FACES_OF.get(entry.get("kind", ""), OWN_CLOTH)
     faces = [cover.get(part, {}).get("cloth") for part in OWN_CLOTH if part in parts]
     return faces + [part["cloth"] for part in cover.values() if isinstance(part, dict) and "cloth" in part]
+
+
+def _check_backs(values: Values, reading: Reading) -> None:
+    """A cover of a kind that has a back has to say what it is."""
+    for index, entry in enumerate(values["cushions"]):
+        cover = entry.get("cover")
+        if cover and "back" in FACES_OF.get(entry.get("kind", ""), ()) and "back" not in cover:
+            text = "“back” is missing: say which cloth the back is cut from."
+            reading.problem(f"/cushions/{index}/cover/back", "missing-field", text)
 
 
 def _check_ids(cushions: list[Cushion], cloths: list[Cloth], reading: Reading) -> None:

@@ -30,6 +30,7 @@ function sections(cushion) {
       ['cover/closure/hem'], ['cover/closure/seam', seam]]],
     ['cover.front', faceRows('front')],
     ['cover.back', faceRows('back')],
+    ['cover.sides', [['cover/boxing/kind'], ['cover/boxing/returns'], ...faceRows('sides')]],
   ];
 }
 
@@ -37,7 +38,7 @@ const faceRows = (part) => ['cloth', 'pattern', 'motif', 'offset/across', 'offse
   .map((name) => [`cover/${part}/${name}`]);
 
 // What is wrong with a face as a whole stands at the head of its section.
-const GROUPS = { 'cover.front': '/cover/front', 'cover.back': '/cover/back' };
+const GROUPS = { 'cover.front': '/cover/front', 'cover.back': '/cover/back', 'cover.sides': '/cover/sides' };
 
 const Section = ({ cushion, title, rows }) => html`<${Fields} title=${say(title)}>
   ${GROUPS[title] && html`<${Problems} at=${cushion + GROUPS[title]} />`}
@@ -53,7 +54,7 @@ function toCloth() {
 export function Cover({ field }) {
   const cushion = chosenIn('/cushions', field);
   if (!cushion) return html`<main class="screen-body"><p class="note">${say('cover.noCushion')}</p></main>`;
-  const [fit, corners, closing, front, back] = sections(cushion)
+  const [fit, corners, closing, front, back, sides] = sections(cushion)
     .map(([title, rows]) => html`<${Section} key=${title} cushion=${cushion} title=${title} rows=${rows} />`);
   return html`<main class="screen-body">
       <${Chooser} paths=${entryPaths('/cushions')} chosen=${cushion} onChoose=${(path) => moveTo(inJob(openJob.value.id, 'cover', path))} />
@@ -63,7 +64,7 @@ export function Cover({ field }) {
             <${FinishedSize} cushion=${cushion} size=${worked(cushion)} /></section>
           ${fit}${corners}${closing}
         </div>
-        <div class="column">${front}${back}
+        <div class="column">${front}${back}${sides}
           <${Fields} title=${say('cover.cutting')}><${Field} at="/grid" /><//></div>
       </div>
     </main>

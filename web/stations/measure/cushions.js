@@ -12,8 +12,8 @@ import { show } from '../visit.js';
 import { measuresOf } from '../../parts/cushion-drawing.js';
 import { CushionPicture } from './reading.js';
 
-const ROWS = ['insert/width', 'insert/length', 'insert/diameter', 'insert/again/width', 'insert/again/length',
-  'insert/again/diameter', 'quantity', 'insert/fill', 'name', 'size_from', 'insert/measured', 'insert/clearance', 'insert/shape'];
+const ROWS = ['insert/width', 'insert/length', 'insert/diameter', 'insert/thickness', 'insert/again/width',
+  'insert/again/length', 'insert/again/diameter', 'insert/again/thickness', 'quantity', 'insert/fill', 'name', 'size_from', 'insert/measured', 'insert/clearance', 'insert/shape'];
 
 export function summary(path) {
   const { quantity, kind, insert } = valueAt(job.value, path);

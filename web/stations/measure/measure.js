@@ -18,6 +18,7 @@ import { Reading } from './reading.js';
 // The fields that are taken on the station itself (`view` in words/controls.js), and how.
 const VIEWS = {
   '/cushions/*/insert/width': Reading, '/cushions/*/insert/length': Reading,
+  '/cushions/*/insert/thickness': Reading, '/cushions/*/insert/again/thickness': Reading,
   '/cushions/*/insert/diameter': Reading, '/cushions/*/insert/again/diameter': Reading,
   '/cushions/*/insert/again/width': Reading, '/cushions/*/insert/again/length': Reading,
   '/cushions/*/quantity': Counting,
