@@ -62,6 +62,9 @@ def finished(cushion, names):
     insert, cover = cushion["insert"], cushion["cover"]
     size = [nm(insert[name]) for name in names]
     smaller = cover.get("smaller_by")
+    as_it_is = cushion["kind"] == "bolster" or (cushion["kind"] == "boxed" and insert.get("fill") == "foam")
+    if smaller is None and as_it_is:  # common practice: foam in a boxed cover and bolsters, 0 smaller
+        return size
     if cushion.get("size_from") == "finished" or insert.get("measured") == "old-cover":
         return size
     if insert.get("measured") == "opening":
@@ -77,6 +80,7 @@ def parts_of(cushion, metric):
         ("knife-edge", "rectangle"): knife_edge,
         ("knife-edge", "round"): round_knife_edge,
         ("boxed", "rectangle"): boxed_apart,
+        ("boxed", "round"): boxed_in_one_band,
         ("bolster", "bolster"): bolster,
     }[cushion["kind"], cushion["insert"]["shape"]]
     return make(cushion, Allowances(cushion, metric))
@@ -126,9 +130,20 @@ def boxed_apart(cushion, allow):
     return parts
 
 
+def boxed_in_one_band(cushion, allow):
+    """A round boxed cover without a zip in its boxing, on cloth wide enough for the whole ring."""
+    (d,) = finished(cushion, ("diameter",))
+    cover, seam = cushion["cover"], allow.seam
+    across, high = d + 2 * seam, nm(cushion["insert"]["thickness"]) + 2 * seam
+    front = Part("front", cover["front"], across, across, Fraction(across, 2), round=True)
+    back = back_of(cushion, allow, across, d, seam, seam, round=not in_back(allow))
+    ends = {"cloth": cover["front"]["cloth"], **cover.get("sides", {})}
+    ring = Part("boxing", ends, ring_of(d) + 2 * seam, high, Fraction(high, 2), freely=True)
+    return [front, *back, ring]
+
+
 def bolster(cushion, allow):
-    d, length = (finished(cushion, ("diameter", "length")) if "smaller_by" in cushion["cover"] else
-                 [nm(cushion["insert"][name]) for name in ("diameter", "length")])  # fmt: skip
+    d, length = finished(cushion, ("diameter", "length"))
     cover, end = cushion["cover"], d + 2 * allow.seam
     high = ring_of(d) + 2 * allow.closing
     ends = {"cloth": cover["front"]["cloth"], **cover.get("sides", {})}
