@@ -71,6 +71,9 @@ def screens(maker: Maker, name: str) -> Iterator[str]:
     maker.press("cut.why")
     yield "the working"
     maker.press("job.close")
+    maker.press("cut.shopping")
+    yield "the shopping list"
+    maker.press("job.close")
     for station, row in ROWS:
         maker.go_to(station)
         maker.touch(maker.row(row).first)

@@ -81,6 +81,7 @@ export const controls = {
   },
   cut: {
     why: ['button', 'How so?'],
+    shopping: ['button', 'Shopping list'],
     showPlan: ['button', 'Show the lay plan'],
     stop: ['button', 'Stop'],
     goOn: ['button', 'Go on looking'],

@@ -126,6 +126,7 @@ export default {
     'cut.or': 'or {other}',
     'cut.cost': '{amount} {currency}',
     'cut.whyTitle': 'How it comes about',
+    'cut.bought': '{bought} of {all} bought',
     'cut.plan': 'Lay plan',
     'cut.takes': '{length} laid',
     'cut.order': 'Cuts in order',

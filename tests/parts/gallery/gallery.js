@@ -10,6 +10,7 @@ import { Notice } from '../parts/notice.js';
 import { NumberPad } from '../parts/number-pad.js';
 import { PlanDrawing } from '../parts/plan-drawing.js';
 import { Row, Rows } from '../parts/row.js';
+import { Tick } from '../parts/tick.js';
 import { Sheet } from '../parts/sheet.js';
 import { Stepper } from '../parts/stepper.js';
 import { TextField } from '../parts/text-field.js';
@@ -65,6 +66,7 @@ function Measure({ start, startUnit = 'in', second, problem, restAt }) {
 
 function Answer() {
   const rows = (text) => told.inputs.push(text);
+  const [bought, setBought] = useState(false);
   return html`<${Screen} title="At the counter" note="Plain linen · Harbour room (invented)" bar=${html`<button class="button">How so?</button><button class="button-primary">It was cut: record it</button>`}>
     <div class="columns"><div class="column">
       <div><p class="field-label">Ask for</p><${Figure} text="2 1/8 yd" size="xl" /><p class="lead">or 1.95 m · 68.00 USD</p><p class="note">No shorter plan exists.</p></div>
@@ -77,6 +79,10 @@ function Answer() {
         <${Row} label="Repeat" value="" onOpen=${() => rows('repeat')} />
         <${Row} label="Direction" value="one way" icon="direction" onOpen=${() => rows('direction')} problem="Not said; taken as one way" />
         <${Row} label="Laid" value="72 in" note="12 panels of 17 5/8 × 18 in" />
+      <//>
+      <${Rows}>
+        <${Tick} label="2 1/8 yd of plain linen" isTicked=${bought} onTick=${setBought} />
+        <${Tick} label="1 spool of thread" note="11 3/8 yd of seam × 2.67" isTicked onTick=${() => {}} />
       <//>
       <${Rows}>
         <${Row} label="Short end on the table?" action="Will it do?" onOpen=${() => rows('end')} />

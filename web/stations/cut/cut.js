@@ -12,6 +12,7 @@ import { Ask } from './ask.js';
 import { Looking } from './looking.js';
 import { Notices } from './notices.js';
 import { OnePlan } from './one-plan.js';
+import { Shopping } from './shopping.js';
 import { State } from './state.js';
 import { Troubles } from './troubles.js';
 import { Why } from './why.js';
@@ -39,6 +40,7 @@ function Answer({ field }) {
       ${cloths.map((entry) => html`<${Ask} key=${entry.cloth} cloth=${entry} several=${job.value.cloths.length > 1} />`)}
       <${State} />
       <${Notices} />
+      <${Shopping} />
     </div>
     <div class="column">
       <${Chooser} paths=${paths} chosen=${chosen} onChoose=${(path) => moveTo(inJob(openJob.value.id, 'cut', path))} />
