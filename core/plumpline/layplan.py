@@ -193,7 +193,7 @@ def strip_of(cloth: Cloth, pieces: tuple[Piece, ...], laid: Laid) -> Strip:
     """The cloth and its pieces in the engine's words."""
     return Strip(
         width=laid.usable,
-        panels=tuple(_panel(cloth, piece, _beside_centred(piece, pieces)) for piece in pieces),
+        panels=tuple(_panel(cloth, piece, _turned_together(piece, pieces)) for piece in pieces),
         repeat=laid.repeat,
         motifs=laid.motifs,
         start="measured" if cloth.start == "measured" else "choose",
@@ -201,16 +201,16 @@ def strip_of(cloth: Cloth, pieces: tuple[Piece, ...], laid: Laid) -> Strip:
     )
 
 
-def _beside_centred(piece: Piece, pieces: tuple[Piece, ...]) -> bool:
+def _turned_together(piece: Piece, pieces: tuple[Piece, ...]) -> tuple[Piece, ...]:
+    """The faces that a piece has to lie turned alike with, itself among them; none where it turns freely."""
     if piece.turns == "freely":
-        return False
-    return any(other.cushion == piece.cushion and other.face.pattern == "centred" for other in pieces)
+        return ()
+    return tuple(other for other in pieces if (other.cushion, other.turns) == (piece.cushion, piece.turns))
 
 
-def _panel(cloth: Cloth, piece: Piece, beside_centred: bool) -> Panel:
+def _panel(cloth: Cloth, piece: Piece, together: tuple[Piece, ...]) -> Panel:
     face = piece.face
     motif = face.motif if face.pattern == "centred" else None
-    follows = cloth.direction == "any" and piece.turns == "with the faces"
     alike = face.pattern == "alike"
     dx, dy = piece.aim if motif else (0, 0)
     own = f"group {face.group}" if face.group else f"cover {piece.cushion}"
@@ -219,12 +219,12 @@ def _panel(cloth: Cloth, piece: Piece, beside_centred: bool) -> Panel:
         w=piece.upright[0],
         h=piece.upright[1],
         qty=piece.count,
-        turns=_turns(cloth, piece, beside_centred),
+        turns=_turns(cloth, piece, together),
         motif=motif,
         dx=dx,
         dy=dy,
         group=own if alike else None,
-        turn_group=piece.cushion if follows else None,
+        turn_group=piece.cushion if together and cloth.direction == "any" else None,
         turned=piece.aside,
     )
     return _shaped(panel, piece)
@@ -239,20 +239,22 @@ def _shaped(panel: Panel, piece: Piece) -> Panel:
     return replace(panel, shape=shape, turned=None)
 
 
-def _turns(cloth: Cloth, piece: Piece, beside_centred: bool) -> tuple[int, ...]:
+def _turns(cloth: Cloth, piece: Piece, together: tuple[Piece, ...]) -> tuple[int, ...]:
     """The turns that cloth and face allow: only those that can matter to a lay plan.
 
     A free rectangle turned by half lies as before, so half turns are tried only where a motif may be nearer one edge,
-    where the panel has to lie as a centred face of the same cover does, and for outlines. A circle never needs a
-    quarter turn.
+    where the panel has to lie as a centred face of the same cover does, and for outlines. A circle needs a quarter
+    turn only where another face takes it.
     """
     face, any_way = piece.face, cloth.direction == "any"
     free = face.pattern == "free"
-    differs = free and (piece.shape == "outline" or (any_way and beside_centred))
+    beside_centred = any_way and any(other.face.pattern == "centred" for other in together)
+    differs = free and (piece.shape == "outline" or beside_centred)
+    rounds_alone = piece.shape == "circle" and all(other.shape == "circle" for other in together)
     turns = [0]
     if face.turn != "none" and cloth.direction != "one-way" and (face.pattern == "centred" or differs):
         turns.append(180)
-    if face.turn == "quarter" and any_way and free and piece.shape != "circle":
+    if face.turn == "quarter" and any_way and free and not rounds_alone:
         turns.extend([90, 270] if differs else [90])
     return tuple((TURN_OF_UP[cloth.up] + turn) % 360 for turn in turns)
 

@@ -99,7 +99,8 @@ def test_a_zip_across_a_round_back_is_two_inches_shorter_than_the_diameter():
 def test_a_zip_in_the_round_seam_leaves_the_disc_as_it_is():
     answer = answer_to(round_cover(closure={"kind": "zip", "length": "20 in"}))
     assert answer["pieces"][0]["width"]["text"] == "16 in"
-    assert answer["cushions"][0]["closing"]["edge"]["nm"] == round(math.pi * 15 * IN)
+    closing = answer["cushions"][0]["closing"]
+    assert (closing["edge"]["nm"], closing["allowance"]["text"]) == (round(math.pi * 15 * IN), "1/2 in")
 
 
 def problems(entry):

@@ -84,6 +84,18 @@ def test_a_piece_that_turns_freely_need_not_lie_as_the_faces_do():
     assert [entry["label"] for entry in answer["layout"] if entry["part"] == "strip-1"] == ["1 strip 1"]
 
 
+def test_a_round_front_lies_turned_as_the_pieces_of_its_back_do():
+    """An envelope back of a 15 in round, 16 x 11 in a piece: on 38 in cloth the two lie beside the disc only turned,
+    11 + 11 + 16 in wide, so all of them are turned a quarter."""
+    entry = covers(1, "16 in", "16 in")
+    entry["insert"] = {"shape": "round", "diameter": "15 in"}
+    entry["cover"]["closure"] = {"kind": "envelope", "overlap": "4 in", "hem": "1 in"}
+    entry["cover"]["front"] = {"cloth": "k1", "turn": "quarter"}
+    laid = plan(job(entry, cloth("38 in", direction="any")))["cloths"][0]
+    assert {placed["turn"] for placed in laid["layout"]} == {90}
+    assert laid["laid"]["text"] == "16 in"
+
+
 def test_a_cover_that_cannot_be_read_keeps_every_cloth_it_names_from_being_asked_for():
     document = job([covers(1, "18", "18 in"), covers(1, "18 in", "18 in", id="c2", cloth="k3")], cloth("54 in"))
     document["cloths"] += [cloth("54 in", id="k2"), cloth("54 in", id="k3")]

@@ -21,6 +21,7 @@ def boxed_with(
 ) -> Made:
     """The cover of two plates and the ring around them; `lines` say how their sizes come about."""
     front, back = plates
+    closing = closing.within(cushion.cover.seam)
     backs, bands = backs_of(back, closing), bands_of(ring, cushion, job)
     boxing = boxing_parts(ring, bands, cushion, closing)
     cuts = [

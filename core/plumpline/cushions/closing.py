@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from plumpline.figures import listed
 from plumpline.job import HABITS, NM_PER_CM, Cushion, Job
@@ -29,6 +29,10 @@ class Closing:
     allowance: int
     words: str
     overlap: int = 0
+
+    def within(self, seam: int) -> Closing:
+        """The closure where its seam goes all round, so that its allowance at the edge is that of the seam."""
+        return replace(self, allowance=seam) if self.at == "bottom" else self
 
     @property
     def zips(self) -> tuple[int, ...]:

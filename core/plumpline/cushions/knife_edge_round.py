@@ -34,6 +34,7 @@ def knife_edge_round(cushion: Cushion, job: Job) -> Made | list[Problem]:
     if problems or not isinstance(closing, Closing):
         return problems
     seam = cushion.cover.seam
+    closing = closing.within(seam)
     front, back = (round_part(part, part, across, seam) for part in _FACES)
     backs = backs_of(back, closing)
     discs = write_length(front.plain[0], job.units)
