@@ -60,6 +60,13 @@ AGAIN = (
     Field("thickness", "positive", "The second reading of the thickness."),
 )
 
+LABEL = (
+    Field("width", "positive", "The width its label says."),
+    Field("length", "positive", "The height its label says."),
+    Field("diameter", "positive", "The diameter its label says."),
+    Field("thickness", "positive", "The thickness its label says."),
+)
+
 INSERT = (
     Field("shape", "choice", "The shape of the pad.", required=True, choices=("rectangle", "round", "bolster")),
     Field("width", "positive", "Side to side, pressed flat, seam to seam."),
@@ -80,6 +87,7 @@ INSERT = (
     ),
     Field("clearance", "length", "How much smaller than its opening the finished cover is to be."),
     Field("again", "object", "A second reading of the same measures.", fields=AGAIN),
+    Field("label", "object", "The size the pad was sold as, beside the one that was taped.", fields=LABEL),
 )
 
 EDGE = (Field("kind", "choice", "The edge of the cover.", required=True, choices=("plain",)),)

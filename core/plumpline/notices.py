@@ -56,9 +56,24 @@ def cover_notices(cover: Made, job: Job) -> Iterator[Notice]:
             one, two = (write_length(nm, job.units) for nm in (first, second))
             text = f"The two readings are {one} and {two}: lay the tape once more."
             yield notice("warn", "readings-disagree", f"{at}/insert/{name}", text)
+    yield from _label_and_tape(cover, job)
     if insert.measured == "label" and cover.cushion.size_from == "insert":
         text = f"Planned from the label of {name_of(cover.cushion)}. Labels differ from pads: tape it before cutting."
         yield notice("warn", "tape-the-pad", f"{at}/insert/measured", text)
+
+
+def _label_and_tape(cover: Made, job: Job) -> Iterator[Notice]:
+    """A pad that is not what it was sold as: the tape counts (common practice; workrooms tape every labelled pad)."""
+    cushion = cover.cushion
+    if cushion.insert.measured not in ("insert", "foam") or cushion.size_from == "finished":
+        return
+    for name, taped in cushion.insert.size.only(cover.finished.names):
+        sold = cushion.insert.label.get(name)
+        if sold and abs(taped - sold) > most_apart(cushion.insert.fill):
+            label, tape = (write_length(nm, job.units) for nm in (sold, taped))
+            finished = write_length(cover.finished[name], job.units)
+            text = f"The label says {label}, the tape {tape}: the cover is made to the tape, {finished} finished."
+            yield notice("warn", "label-differs-from-tape", f"{cushion.at}/insert/label/{name}", text)
 
 
 def most_apart(fill: str | None) -> int:

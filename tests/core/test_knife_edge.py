@@ -67,6 +67,28 @@ def test_a27_the_tape_counts_and_not_the_label():
     assert "tape-the-pad" in [notice["code"] for notice in labelled["notices"]]
 
 
+def test_a27_a_pad_that_is_not_what_its_label_says_is_made_to_the_tape_and_told_so():
+    """Case A27 once more with both on record: label 50, tape 45 cm."""
+    sold = {"width": "45 cm", "length": "45 cm", "fill": "polyester", "label": {"width": "50 cm", "length": "45.5 cm"}}
+    answer = one(sold, units="cm")
+    assert finished(answer) == ("42.5 cm", "42.5 cm")
+    (notice,) = [notice for notice in answer["notices"] if notice["code"] == "label-differs-from-tape"]
+    assert notice["at"] == "/cushions/0/insert/label/width"
+    assert "The label says 50 cm, the tape 45 cm" in notice["text"]
+    assert "42.5 cm finished" in notice["text"]
+
+
+@pytest.mark.parametrize("more", [{"measured": "old-cover"}, {"measured": "label"}])
+def test_a_label_is_not_held_against_what_is_not_the_pad(more):
+    answer = one({"label": {"width": "20 in"}, **more})
+    assert "label-differs-from-tape" not in [notice["code"] for notice in answer["notices"]]
+
+
+def test_a_label_is_not_held_against_a_size_that_is_wanted():
+    answer = one({"label": {"width": "20 in"}}, size_from="finished")
+    assert "label-differs-from-tape" not in [notice["code"] for notice in answer["notices"]]
+
+
 def test_an_old_cover_is_copied_and_an_opening_gets_its_clearance():
     assert finished(one({"measured": "old-cover"})) == ("18 in", "18 in")
     assert finished(one({"measured": "opening", "clearance": "1/4 in"})) == ("17 3/4 in", "17 3/4 in")

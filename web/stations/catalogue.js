@@ -78,12 +78,16 @@ export function usualValue(job, path) {
 const whenPattern = (job, path, pattern) => valueAt(job, path.replace(/\/(motif|group|offset\/\w+)$/, '/pattern')) === pattern;
 const whenSet = (job, path) => valueAt(job, path) !== undefined;
 
+const isPadTaped = (job, insert) => ['insert', 'foam', undefined].includes(valueAt(job, `${insert}/measured`))
+  && valueAt(job, `${entryOf(insert)}/size_from`) !== 'finished';
+
 // Fields that make sense only after another; a value that is there is always shown.
 const conditions = [
   [/\/(motif|offset\/\w+)$/, (job, path) => whenPattern(job, path, 'centred')],
   [/\/group$/, (job, path) => whenPattern(job, path, 'alike')],
   [/\/insert\/clearance$/, (job, path) => valueAt(job, `${parentOf(path)}/measured`) === 'opening'],
   [/\/insert\/again\/\w+$/, () => false],
+  [/\/insert\/label\/\w+$/, (job, path) => whenSet(job, path.replace('/label/', '/')) && isPadTaped(job, parentOf(parentOf(path)))],
   [/\/insert\/measured$/, (job, path) => valueAt(job, `${entryOf(path)}/size_from`) !== 'finished'],
   [/\/price\/(per|currency)$/, (job, path) => whenSet(job, parentOf(path))],
   [/\/wash$/, (job, path) => whenSet(job, `${parentOf(path)}/shrinkage`)],

@@ -14,11 +14,12 @@ from plumpline.measures import Measures
 
 @dataclass(frozen=True)
 class Insert:
-    """The pad, or the finished size wanted: what was measured of it, a second time too, and what it is filled with."""
+    """The pad, or the finished size wanted: what was taped of it, a second time too, its label, and its filling."""
 
     shape: str
     size: Measures
     again: Measures
+    label: Measures
     fill: str | None
     measured: str
     clearance: int
@@ -131,6 +132,7 @@ def _insert(values: Values) -> Insert:
         shape=values["shape"],
         size=_measures(values),
         again=_measures(values.get("again", {})),
+        label=_measures(values.get("label", {})),
         fill=values.get("fill"),
         measured=values.get("measured", "insert"),
         clearance=values.get("clearance", 0),

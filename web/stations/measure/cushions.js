@@ -13,7 +13,8 @@ import { measuresOf } from '../../parts/cushion-drawing.js';
 import { CushionPicture } from './reading.js';
 
 const ROWS = ['insert/width', 'insert/length', 'insert/diameter', 'insert/thickness', 'insert/again/width',
-  'insert/again/length', 'insert/again/diameter', 'insert/again/thickness', 'quantity', 'insert/fill', 'name', 'size_from', 'insert/measured', 'insert/clearance', 'insert/shape'];
+  'insert/again/length', 'insert/again/diameter', 'insert/again/thickness', 'quantity', 'insert/fill', 'name', 'size_from', 'insert/measured', 'insert/clearance', 'insert/shape',
+  'insert/label/width', 'insert/label/length', 'insert/label/diameter', 'insert/label/thickness'];
 
 export function summary(path) {
   const { quantity, kind, insert } = valueAt(job.value, path);
