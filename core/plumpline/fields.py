@@ -115,8 +115,9 @@ CLOSURE = (
 )
 
 CORNERS = (
-    Field("kind", "choice", "The corners of the cover.", required=True, choices=("square", "tapered")),
+    Field("kind", "choice", "The corners of the cover.", required=True, choices=("square", "tapered", "rounded")),
     Field("depth", "positive", "How far the raw corner is moved in, on both edges."),
+    Field("radius", "positive", "How far the finished corner is rounded."),
     Field("run", "run", "Where the taper starts, from the raw corner: a fraction of the side or a length."),
 )
 

@@ -75,11 +75,12 @@ class Piece:
     marks: tuple[Mark, ...]
     shape: Literal["rectangle", "circle", "outline"] = "rectangle"
     turns: Turns = "with the faces"
+    stitched: Outline = ()
 
     @property
     def seam_line(self) -> Outline:
-        """Where it is sewn: the outline moved inwards by the allowance of each edge."""
-        return outset(self.outline, [-allowance for allowance in self.edges.along(self.outline)])
+        """Where it is sewn: as `stitched` says, else the outline moved inwards by the allowance of each edge."""
+        return self.stitched or outset(self.outline, [-allowance for allowance in self.edges.along(self.outline)])
 
     @property
     def called(self) -> str:

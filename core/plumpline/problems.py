@@ -39,7 +39,7 @@ CODES: dict[str, str] = {
     "opening-too-long": "The opening is longer than the edge it lies in.",
     "zip-longer-than-seam": "The zip is longer than the seam it is sewn into.",
     "overlap-under-hems": "The two pieces of a back overlap by less than their hems.",
-    "corner-too-large": "The corner taper does not fit on the panel.",
+    "corner-too-large": "A corner, tapered or rounded, does not fit on the panel.",
     "too-wide": "A panel is wider than the usable cloth.",
     "too-wide-unless-turned": "A panel fits the cloth only when it is turned.",
     "larger-than-the-repeat": "A panel shows more than one repeat: which point is to be centred?",

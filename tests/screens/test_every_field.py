@@ -101,6 +101,8 @@ def plain_job(units: str, pattern: str) -> dict[str, Any]:
         del cover[name]
     if pattern.endswith("/run"):
         cover["corners"] = {"kind": "tapered", "depth": "1/2 in"}
+    if pattern.endswith("/radius"):
+        cover["corners"] = {"kind": "rounded"}
     if "/closure/" in pattern and not pattern.endswith("/kind"):
         cover["closure"] = {"kind": "envelope" if pattern.endswith("/hem") else "zip"}
     return job

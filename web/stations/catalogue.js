@@ -93,6 +93,7 @@ const conditions = [
   [/\/wash$/, (job, path) => whenSet(job, `${parentOf(path)}/shrinkage`)],
   [/\/start$/, (job, path) => ['repeat', 'motifs', 'flaws'].some((name) => whenSet(job, `${parentOf(path)}/${name}`))],
   [/\/corners\/(depth|run)$/, (job, path) => valueAt(job, `${parentOf(path)}/kind`) === 'tapered'],
+  [/\/corners\/radius$/, (job, path) => valueAt(job, `${parentOf(path)}/kind`) === 'rounded'],
   [/\/repeat\/drop$/, (job, path) => whenSet(job, parentOf(path))],
 ];
 

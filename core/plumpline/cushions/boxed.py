@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from plumpline.cushions.boxing import CLOSED_AT, PLATES, boxed_with
 from plumpline.cushions.closing import Closing, closing_of
+from plumpline.cushions.corners import corner_lines, corners_too_large, edge_around
 from plumpline.cushions.made import Made
 from plumpline.cushions.panels import Edges, Part, off_the_face
 from plumpline.cushions.ring import Joined, Ring
@@ -23,20 +24,19 @@ def boxed(cushion: Cushion, job: Job) -> Made | list[Problem]:
     if not isinstance(sized, Sized):
         return sized
     width, length, thickness = sized.finished.lengths
-    band = width + 2 * cushion.cover.boxing.returns
+    bottom, right, _, _ = edge_around(cushion, sized.finished)
+    band = bottom + 2 * cushion.cover.boxing.returns
     problems = [problem for part in PLATES for problem in off_the_face(cushion, part, width, length)]
-    problems += off_the_face(cushion, "sides", width, thickness)
+    problems += off_the_face(cushion, "sides", width, thickness) + corners_too_large(cushion, job, sized.finished)
+    problems += _not_tapered(cushion)
     closing = closing_of(cushion, job, CLOSED_AT, {"bottom": width, "back": width, "boxing": band}, length)
-    problems += _returns_too_far(cushion, job, closing, length) if isinstance(closing, Closing) else closing
+    problems += _returns_too_far(cushion, job, closing, right) if isinstance(closing, Closing) else closing
     if problems or not isinstance(closing, Closing):
         return problems
     ring = _ring(cushion, closing, sized.finished)
     front, back = (_plate(part, cushion.cover, sized.finished) for part in PLATES)
-    around = f"2 × {bare(width, job.units)} + 2 × {write_length(length, job.units)}"
-    lines = [
-        _seam_line(cushion.cover, front, ring, job),
-        f"Once round the plates: {around} = {write_length(ring.length, job.units)}.",
-    ]
+    lines = [_seam_line(cushion.cover, front, ring, job), *corner_lines(cushion, job)]
+    lines.append(_around_line(cushion, ring, sized.finished, job))
     return boxed_with(ring, (front, back), lines, cushion, job, sized, closing)
 
 
@@ -48,17 +48,32 @@ def _returns_too_far(cushion: Cushion, job: Job, closing: Closing, side: int) ->
     return [Problem(f"{cushion.at}/cover/boxing/returns", "rules-contradict", text + "let it return less.")]
 
 
+def _not_tapered(cushion: Cushion) -> list[Problem]:
+    if cushion.cover.corners.kind != "tapered":
+        return []
+    text = "The plates of a boxed cover have no ears to taper away: leave their corners square, or round them."
+    return [Problem(f"{cushion.at}/cover/corners/kind", "unknown-value", text)]
+
+
 def _ring(cushion: Cushion, closing: Closing, finished: Measures) -> Ring:
     """The stretches of the boxing from corner to corner; a zip band takes one side and what it returns of two."""
     width, length, thickness = finished.lengths
-    around: tuple[int, ...] = (width, length, width, length)
-    zip_band = 0
+    bottom, right, top, left = edge_around(cushion, finished)
+    around: tuple[int, ...] = (bottom, right, top, left)
+    zip_band, returns = 0, cushion.cover.boxing.returns
     if closing.at == "boxing":
-        left = length - cushion.cover.boxing.returns
-        around, zip_band = (left, width, left), closing.edge
+        around, zip_band = (right - returns, top, left - returns), closing.edge
     corners = cushion.cover.boxing.kind == "front-and-sides"
     joined: Joined = "at every corner" if corners else "as the cloth asks"
     return Ring(around, zip_band, thickness, max(width, length), "width", joined)
+
+
+def _around_line(cushion: Cushion, ring: Ring, finished: Measures, job: Job) -> str:
+    units, radius = job.units, cushion.cover.corners.radius
+    sides = f"2 × {bare(finished['width'], units)} + 2 × {write_length(finished['length'], units)}"
+    if cushion.cover.corners.kind == "rounded":
+        sides += f", less 8 × {write_length(radius, units)}, and 2 π × {write_length(radius, units)}"
+    return f"Once round the plates: {sides} = {write_length(ring.length, units)}."
 
 
 def _plate(name: str, cover: Cover, finished: Measures) -> Part:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from plumpline.cushions.assembly import Cut, assembled, cut_panels
 from plumpline.cushions.backs import back_lines, backs_of
 from plumpline.cushions.closing import Closing
+from plumpline.cushions.corners import with_corners
 from plumpline.cushions.made import Made
 from plumpline.cushions.panels import Part
 from plumpline.cushions.ring import Ring, bands_of, boxing_parts, boxing_piece, ring_lines
@@ -25,7 +26,10 @@ def boxed_with(
     backs, bands = backs_of(back, closing), bands_of(ring, cushion, job)
     boxing = boxing_parts(ring, bands, cushion, closing)
     cuts = [
-        *cut_panels([front, *backs], cushion, closing, job),
+        *(
+            Cut(cut.part, with_corners(cut.part, cut.piece, (cut.piece.width, cut.piece.length), cushion, job))
+            for cut in cut_panels([front, *backs], cushion, closing, job)
+        ),
         *(Cut(part, boxing_piece(part, run, cushion, job)) for part, run in boxing),
     ]
     lines = [*lines, *ring_lines(ring, bands, boxing, job), *back_lines(back, backs, closing, job)]

@@ -1,36 +1,86 @@
-"""Corners of a panel: square, or tapered by a depth and a run, so that the filled cover has no ears."""
+"""Corners of a panel: square, tapered by a depth and a run so that the filled cover has no ears, or rounded."""
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
 
+from plumpline.cushions.panels import SAG, Part
+from plumpline.geometry import arc, circumference
 from plumpline.job import Corners, Cushion, Job
 from plumpline.lengths import write_length
+from plumpline.measures import Measures
 from plumpline.pieces import Mark, Outline, Piece, Point
 from plumpline.problems import Problem
 
-
-def with_corners(piece: Piece, cushion: Cushion, job: Job) -> Piece:
-    """The piece with the corners of its cover: their outline and their marks."""
-    corners, cut = cushion.cover.corners, (piece.width, piece.length)
-    if corners.kind == "square":
-        return piece
-    marks = (*piece.marks, *_taper_marks(corners, job, cut))
-    return replace(piece, outline=_tapered(corners, cut), marks=marks)
+# The corners of a panel anticlockwise from the lower left one: whether each is at the right, and at the top.
+_PLACES = ((0, 0), (1, 0), (1, 1), (0, 1))
+_EDGES = ("bottom", "top")
 
 
-def impossible_corners(cushion: Cushion, panels: tuple[Piece, ...]) -> list[Problem]:
-    """The problem of a taper that does not fit on a panel."""
+def corners_too_large(cushion: Cushion, job: Job, finished: Measures) -> list[Problem]:
+    """The problem of rounded corners that do not fit on a face."""
     corners = cushion.cover.corners
-    if corners.kind == "square":
+    short = min(finished["width"], finished["length"])
+    if corners.kind != "rounded" or 2 * corners.radius <= short:
         return []
-    cuts = [(panel.width, panel.length) for panel in panels]
-    sides = [side for cut in cuts for side in zip(_runs(corners, cut), cut, strict=True)]
-    if all(corners.depth < run and 2 * run <= side for run, side in sides):
+    radius, side = write_length(corners.radius, job.units), write_length(short, job.units)
+    text = f"Corners rounded by {radius} do not fit on a side of {side}: round them by half of it at most."
+    return [Problem(f"{cushion.at}/cover/corners/radius", "corner-too-large", text)]
+
+
+def tapers_too_large(cushion: Cushion, panels: Sequence[tuple[Piece, Point]]) -> list[Problem]:
+    """The problem of a taper that does not fit on a panel, or on the whole face, cut so large, that it is a part of."""
+    corners = cushion.cover.corners
+    if corners.kind != "tapered":
+        return []
+    sides = [
+        (run, whole, side)
+        for panel, face in panels
+        for run, whole, side in zip(_runs(corners, face), face, (panel.width, panel.length), strict=True)
+    ]
+    if all(corners.depth < run <= side and 2 * run <= whole for run, whole, side in sides):
         return []
     text = "The taper has to start further from the corner than it is deep, and no further than the middle."
     return [Problem(f"{cushion.at}/cover/corners/run", "corner-too-large", text)]
+
+
+def edge_around(cushion: Cushion, finished: Measures) -> list[int]:
+    """The four sides of the stitched edge from the middle of one corner to the next, in nm, from the bottom on.
+
+    Rounded corners take a circle off the sum of the sides: 2 (width + length) - 8 r + 2 π r.
+    """
+    sides = [finished["width"], finished["length"]] * 2
+    corners = cushion.cover.corners
+    if corners.kind != "rounded":
+        return sides
+    circle = circumference(2 * corners.radius)
+    quarters = [circle * (number + 1) // 4 - circle * number // 4 for number in range(4)]
+    return [side - 2 * corners.radius + quarter for side, quarter in zip(sides, quarters, strict=True)]
+
+
+def with_corners(part: Part, piece: Piece, face: Point, cushion: Cushion, job: Job) -> Piece:
+    """The piece of a part with the corners of its cover, on a whole face that is cut so large; rounds have none."""
+    corners = cushion.cover.corners
+    if corners.kind == "square" or part.shape != "rectangle":
+        return piece
+    return _tapered(part, piece, face, corners, job) if corners.kind == "tapered" else _rounded(part, piece, corners)
+
+
+def _placed(points: Sequence[Point], place: Point, cut: Point) -> tuple[Point, ...]:
+    """Points of the lower left corner of a panel carried over to another of its corners."""
+    return tuple((cut[0] - x if place[0] else x, cut[1] - y if place[1] else y) for x, y in points)
+
+
+def _outline(part: Part, cut: Point, bottom: Sequence[Point], top: Sequence[Point]) -> Outline:
+    """The outline with these points, as of its lower left corner, at each corner that is one of the cover."""
+    found: list[Point] = []
+    for place in _PLACES:
+        points = (bottom, top)[place[1]] if _EDGES[place[1]] in part.corners else [(0, 0)]
+        placed = _placed(points, place, cut)
+        found.extend(placed if place[0] == place[1] else placed[::-1])
+    return tuple(dict.fromkeys(found))  # corners that meet in the middle of a side have one point there
 
 
 def _runs(corners: Corners, cut: Point) -> Point:
@@ -40,24 +90,46 @@ def _runs(corners: Corners, cut: Point) -> Point:
     return run, run
 
 
-def _tapered(corners: Corners, cut: Point) -> Outline:
-    (w, h), d = cut, corners.depth
-    a, b = _runs(corners, cut)
-    lower = ((0, b), (d, d), (a, 0), (w - a, 0), (w - d, d), (w, b))
-    around = (*lower, (w, h - b), (w - d, h - d), (w - a, h), (a, h), (d, h - d), (0, h - b))
-    return tuple(dict.fromkeys(around))  # tapers that meet in the middle of a side have one corner there
-
-
-def _taper_marks(corners: Corners, job: Job, cut: Point) -> list[Mark]:
-    (w, h), d = cut, corners.depth
-    a, b = _runs(corners, cut)
+def _tapered(part: Part, piece: Piece, face: Point, corners: Corners, job: Job) -> Piece:
+    cut, d = (piece.width, piece.length), corners.depth
+    a, b = _runs(corners, face)
     text = f"In {write_length(d, job.units)} at the corner, from {write_length(a, job.units)} along the side"
     if a != b:
         text += f" and {write_length(b, job.units)} up the edge"
-    points = (
-        ((a, 0), (d, d), (0, b)),
-        ((w - a, 0), (w - d, d), (w, b)),
-        ((w - a, h), (w - d, h - d), (w, h - b)),
-        ((a, h), (d, h - d), (0, h - b)),
+    places = [place for place in _PLACES if _EDGES[place[1]] in part.corners]
+    marks = [Mark("taper", text, _placed(((a, 0), (d, d), (0, b)), place, cut)) for place in places]
+    corner = ((0, b), (d, d), (a, 0))
+    return replace(piece, outline=_outline(part, cut, corner, corner), marks=(*piece.marks, *marks))
+
+
+def _rounded(part: Part, piece: Piece, corners: Corners) -> Piece:
+    """The piece cut so that its stitching line has the radius: around the same middle, larger by the allowances."""
+    cut, radius, edges = (piece.width, piece.length), corners.radius, part.edges
+    bottom, top = (_quarter(radius + edges.left, radius + allowance) for allowance in (edges.bottom, edges.top))
+    line = _quarter(radius, radius)
+    stitched = _outline(part, (part.width, part.length), line, line)
+    return replace(
+        piece,
+        outline=_scaled(_outline(part, part.plain, bottom, top), part.plain, cut),
+        stitched=_scaled([(x + edges.left, y + edges.bottom) for x, y in stitched], part.plain, cut),
     )
-    return [Mark("taper", text, corner) for corner in points]
+
+
+def corner_lines(cushion: Cushion, job: Job) -> list[str]:
+    """How rounded corners are cut."""
+    corners, seam = cushion.cover.corners, cushion.cover.seam
+    if corners.kind != "rounded":
+        return []
+    sewn, cut = (write_length(nm, job.units) for nm in (corners.radius, corners.radius + seam))
+    return [f"Corners rounded by {sewn} where they are stitched, cut by {cut}."]
+
+
+def _quarter(across: int, up: int) -> list[Point]:
+    """The lower left quarter of a round so far across and up from its middle, from the side to the bottom."""
+    radius = max(across, up)
+    points = arc((radius, radius), radius, Fraction(1, 2), Fraction(3, 4), SAG)
+    return [(x * across // radius, y * up // radius) for x, y in points]
+
+
+def _scaled(points: Sequence[Point], plain: Point, cut: Point) -> Outline:
+    return tuple((x * cut[0] // plain[0], y * cut[1] // plain[1]) for x, y in points)

@@ -7,7 +7,7 @@ from dataclasses import replace
 from plumpline.cushions.assembly import Cut, assembled, cut_panels
 from plumpline.cushions.backs import back_lines, backs_of, opened
 from plumpline.cushions.closing import Closing, closing_of
-from plumpline.cushions.corners import impossible_corners, with_corners
+from plumpline.cushions.corners import corner_lines, corners_too_large, edge_around, tapers_too_large, with_corners
 from plumpline.cushions.made import Made
 from plumpline.cushions.panels import Edges, Part, off_the_face
 from plumpline.cushions.sizes import Sized, size_up
@@ -37,19 +37,29 @@ def knife_edge(cushion: Cushion, job: Job) -> Made | list[Problem]:
         return sized
     width, length = sized.finished.lengths
     problems = [problem for part in _FACES for problem in off_the_face(cushion, part, width, length)]
+    problems += corners_too_large(cushion, job, sized.finished)
     closing = closing_of(cushion, job, _CLOSED_AT, {"bottom": width, "back": width}, length)
     problems += [] if isinstance(closing, Closing) else closing
     if problems or not isinstance(closing, Closing):
         return problems
     front, back = (_panel(part, cushion.cover, closing, sized.finished) for part in _FACES)
     backs = backs_of(back, closing)
+    square = cut_panels([opened(front, closing), *backs], cushion, closing, job)
+    # A back in two pieces has the corners of the whole face, which is cut like the front.
+    faces = [(cut.piece.width, (square[0] if len(backs) > 1 else cut).piece.length) for cut in square]
     cuts = [
-        Cut(cut.part, with_corners(cut.piece, cushion, job))
-        for cut in cut_panels([opened(front, closing), *backs], cushion, closing, job)
+        Cut(cut.part, with_corners(cut.part, cut.piece, face, cushion, job))
+        for cut, face in zip(square, faces, strict=True)
     ]
-    lines = [_seam_line(cushion.cover, closing, front, job), *back_lines(back, backs, closing, job)]
-    made = assembled(cushion, job, sized, closing, cuts, lines, [Sewn(2 * (width + length), layers=2)])
-    return impossible_corners(cushion, made.pieces) or replace(made, between_side_seams=width)
+    lines = [
+        _seam_line(cushion.cover, closing, front, job),
+        *corner_lines(cushion, job),
+        *back_lines(back, backs, closing, job),
+    ]
+    sewn = [Sewn(sum(edge_around(cushion, sized.finished)), layers=2)]
+    made = assembled(cushion, job, sized, closing, cuts, lines, sewn)
+    tapers = tapers_too_large(cushion, list(zip(made.pieces, faces, strict=True)))
+    return tapers or replace(made, between_side_seams=width)
 
 
 def _panel(name: str, cover: Cover, closing: Closing, finished: Measures) -> Part:

@@ -15,7 +15,7 @@ from plumpline.pieces import Mark, Outline, Piece, Point, Turns
 from plumpline.problems import Problem
 
 # A round outline is drawn by chords that lie no further than this inside it.
-_SAG = NM_PER_CM // 20
+SAG = NM_PER_CM // 20
 
 
 @dataclass(frozen=True)
@@ -25,7 +25,7 @@ class Part:
     `face_of` is the face of the document that it is cut as, and `centre` the point that a centred motif stands on,
     from its finished lower left corner; left out, it is the middle. A circle is as long as it is wide; a segment is
     what a straight cut across leaves of the circle around `centre` that is as wide as the part. `opens` names the
-    edges that the closure of the cover lies at.
+    edges that the closure of the cover lies at, `corners` those at whose ends the corners of the cover are.
     """
 
     name: str
@@ -38,6 +38,7 @@ class Part:
     turns: Turns = "with the faces"
     shape: Literal["rectangle", "circle", "segment"] = "rectangle"
     opens: tuple[Literal["bottom", "top"], ...] = ()
+    corners: tuple[Literal["bottom", "top"], ...] = ("bottom", "top")
 
     @property
     def middle(self) -> tuple[Fraction, Fraction]:
@@ -105,7 +106,7 @@ def _outline(part: Part, cut: Point) -> Outline:
         points: Outline = ((0, 0), (w, 0), (w, h), (0, h))
     else:
         lift = int(part.edges.bottom + part.middle[1]) - w // 2
-        points = tuple((x, y + lift) for x, y in round_outline(w, _SAG))
+        points = tuple((x, y + lift) for x, y in round_outline(w, SAG))
     if part.shape == "segment":
         points = _between(points, h)
     return tuple((x * cut[0] // w, y * cut[1] // h) for x, y in points)

@@ -40,11 +40,12 @@ class Face:
 
 @dataclass(frozen=True)
 class Corners:
-    """Square corners, or tapered ones: `depth` in nm, `run` in nm or as a fraction of the side."""
+    """Square corners, tapered ones (`depth` in nm, `run` in nm or as a fraction of the side) or rounded ones."""
 
     kind: str
     depth: int
     run: int | Fraction
+    radius: int
 
 
 @dataclass(frozen=True)
@@ -155,7 +156,7 @@ def _cover(kind: str, values: Values, habits: Habits) -> Cover:
         seam=seam,
         side_seam=values.get("side_seam", seam),
         closure=_closure(values.get("closure", {"kind": "hand-sewn"}), habits),
-        corners=_corners(values.get("corners", {"kind": "square"})),
+        corners=_corners(values.get("corners", {"kind": "square"}), habits),
         boxing=_boxing(values.get("boxing", {}), habits),
         faces=tuple((part, _face({"cloth": cloth, **values.get(part, {})})) for part in FACES_OF[kind]),
     )
@@ -178,12 +179,13 @@ def _closure(values: Values, habits: Habits) -> Closure:
     )
 
 
-def _corners(values: Values) -> Corners:
+def _corners(values: Values, habits: Habits) -> Corners:
     # 1/2 in deep, starting at a quarter of the side: common practice, no standard exists.
     return Corners(
         kind=values["kind"],
         depth=values.get("depth", NM_PER_INCH // 2),
         run=values.get("run", Fraction(1, 4)),
+        radius=values.get("radius", habits.radius),
     )
 
 

@@ -16,7 +16,8 @@ class Habits:
     """What is taken where the maker says nothing: lengths in nm.
 
     A zip is `zip_shorter` than its side; a back in two pieces has its `overlap` up to a `large` cover, above that its
-    `large_overlap`, and with buttons the `button_overlap`. A zip band `returns` so far round each corner.
+    `large_overlap`, and with buttons the `button_overlap`. A zip band `returns` so far round each corner,
+    and corners are rounded by the `radius`.
     """
 
     seam: int
@@ -33,6 +34,7 @@ class Habits:
     large: int
     button_overlap: int
     returns: int
+    radius: int
 
 
 HABITS = {
@@ -51,6 +53,7 @@ HABITS = {
         large=16 * NM_PER_INCH,
         button_overlap=3 * NM_PER_INCH // 2,
         returns=4 * NM_PER_INCH,
+        radius=2 * NM_PER_INCH,
     ),
     "cm": Habits(
         seam=15 * NM_PER_CM // 10,
@@ -67,6 +70,7 @@ HABITS = {
         large=40 * NM_PER_CM,
         button_overlap=4 * NM_PER_CM,
         returns=10 * NM_PER_CM,
+        radius=5 * NM_PER_CM,
     ),
 }
 HABITS["mm"] = HABITS["cm"]
