@@ -310,7 +310,7 @@ def test_a_boxed_cover_says_everything_that_is_missing_at_once():
     ("cover", "at", "code"),
     [
         ({"closure": {"kind": "ties"}}, "cover/closure/kind", "unknown-value"),
-        ({"closure": {"kind": "zip", "at": "bottom"}}, "cover/closure/at", "unknown-value"),
+        ({"closure": {"kind": "envelope", "at": "boxing"}}, "cover/closure/at", "unknown-value"),
         ({"closure": {**ZIP, "length": "33 in"}}, "cover/closure/length", "zip-longer-than-seam"),
         ({"closure": ZIP, "boxing": {"kind": "band", "returns": "25 in"}}, "cover/boxing/returns", "rules-contradict"),
         ({"smaller_by": "24 in"}, "cover/smaller_by", "nothing-left"),
@@ -373,6 +373,15 @@ def test_a_boxed_back_may_be_an_envelope_or_have_a_zip_across():
     assert sizes(answer_to(envelope))["back-1"] == ("19 in", "12 1/2 in")
     zipped = boxed(("16 in", "3 in"), closure={"kind": "zip", "at": "back"})
     assert sizes(answer_to(zipped))["back-2"] == ("17 in", "9 1/4 in")
+
+
+def test_a_zip_between_back_and_boxing_lies_within_their_seam():
+    answer = answer_to(boxed(("18 in", "18 in", "3 in"), closure={"kind": "zip", "at": "bottom"}))
+    assert sizes(answer)["back"] == sizes(answer)["front"] == ("19 in", "19 in")
+    closing = answer["cushions"][0]["closing"]
+    assert (closing["length"]["text"], closing["allowance"]["text"]) == ("16 in", "1/2 in")
+    marked = {p["part"]: [m["kind"] for m in p["marks"]] for p in answer["pieces"]}
+    assert ("zip" in marked["back"], "zip" in marked["front"]) == (True, False)
 
 
 def test_the_pad_to_order_for_a_boxed_cover_is_made_to_measure():

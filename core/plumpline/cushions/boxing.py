@@ -14,7 +14,13 @@ from plumpline.cushions.stitching import Sewn
 from plumpline.job import Cushion, Job
 
 PLATES = ("front", "back")
-CLOSED_AT = {"hand-sewn": ("bottom",), "zip": ("boxing", "back"), "envelope": ("back",), "buttons": ("back",)}
+# At the bottom it is closed in the seam between back and boxing, within the allowance of that seam.
+CLOSED_AT = {
+    "hand-sewn": ("bottom",),
+    "zip": ("boxing", "back", "bottom"),
+    "envelope": ("back",),
+    "buttons": ("back",),
+}
 
 
 def boxed_with(
