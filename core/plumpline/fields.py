@@ -150,6 +150,7 @@ COVER = (
     Field("closure", "object", "How the cover is closed.", fields=CLOSURE),
     Field("corners", "object", "The corners of the cover.", fields=CORNERS),
     Field("boxing", "object", "What the boxing of a boxed cover is made of.", fields=BOXING),
+    Field("ends", "choice", "The ends of a bolster: flat discs, or its body gathered.", choices=("flat", "gathered")),
     Field("front", "object", "The front panel, or the body of a bolster.", required=True, fields=FACE),
     Field("back", "object", "The back panel, of every cover that has one.", fields=FACE),
     Field("sides", "object", "The boxing around a boxed cover, or the ends of a bolster.", fields=SIDES),

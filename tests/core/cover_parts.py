@@ -146,6 +146,8 @@ def bolster(cushion, allow):
     d, length = finished(cushion, ("diameter", "length"))
     cover, end = cushion["cover"], d + 2 * allow.seam
     high = ring_of(d) + 2 * allow.closing
+    if cover.get("ends") == "gathered":
+        return [Part("body", cover["front"], length + d + 2 * allow.hem, high, Fraction(high, 2))]
     ends = {"cloth": cover["front"]["cloth"], **cover.get("sides", {})}
     return [
         Part("body", cover["front"], length + 2 * allow.seam, high, Fraction(high, 2)),

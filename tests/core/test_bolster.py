@@ -94,6 +94,18 @@ def test_the_ends_are_cut_from_their_own_cloth_and_may_show_a_motif_in_their_mid
     }
 
 
+def test_a_gathered_bolster_is_its_body_reaching_to_the_middle_of_each_end():
+    """Common practice (from memory): length + 2 × half the diameter, and a casing of 1 in at both ends."""
+    entry = bolster(ends="gathered", sides={"cloth": "k2"})
+    answer = answer_to(entry)
+    assert sizes(answer) == {"body": (25, pytest.approx(9 * math.pi + 1))}
+    lines = [line["text"] for line in answer["cushions"][0]["working"]]
+    assert "The body reaches over each end to its middle, 4 1/2 in, and has 1 in there for a casing." in lines
+    document = job(entry, [cloth("60 in"), {"id": "k2"}])
+    assert [c["cloth"] for c in plan(document, "quick")["cloths"]] == ["k1"]
+    assert [n["code"] for n in plan(document, "quick")["notices"] if n["level"] == "stop"] == []
+
+
 def test_what_is_missing_of_a_bolster_is_asked_for():
     entry = bolster()
     entry["insert"] = {"shape": "bolster"}

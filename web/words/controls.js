@@ -188,6 +188,8 @@ export const fields = {
     '/cushions/*/cover/boxing/kind': { name: 'Boxing', kind: 'choice', usual: 'band',
       options: { band: 'One band', 'front-and-sides': 'A piece for each side' } },
     '/cushions/*/cover/boxing/returns': { name: 'Zip band returns', kind: 'measure', usual: { in: '4 in', cm: '10 cm', mm: '10 cm' } },
+    '/cushions/*/cover/ends': { name: 'Bolster ends', kind: 'choice', usual: 'flat',
+      options: { flat: 'Flat', gathered: 'Gathered' } },
     ...face('front', 'Front'),
     ...face('back', 'Back'),
     ...face('sides', 'Sides'),

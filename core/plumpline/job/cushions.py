@@ -83,6 +83,7 @@ class Cover:
     closure: Closure
     corners: Corners
     boxing: Boxing
+    ends: str
     faces: tuple[tuple[str, Face], ...]
 
     def face(self, part: str) -> Face:
@@ -158,8 +159,14 @@ def _cover(kind: str, values: Values, habits: Habits) -> Cover:
         closure=_closure(values.get("closure", {"kind": "hand-sewn"}), habits),
         corners=_corners(values.get("corners", {"kind": "square"}), habits),
         boxing=_boxing(values.get("boxing", {}), habits),
-        faces=tuple((part, _face({"cloth": cloth, **values.get(part, {})})) for part in FACES_OF[kind]),
+        ends=values.get("ends", "flat"),
+        faces=tuple((part, _face({"cloth": cloth, **values.get(part, {})})) for part in _faces_of(kind, values)),
     )
+
+
+def _faces_of(kind: str, values: Values) -> tuple[str, ...]:
+    """The faces of this very cover: a bolster whose body is gathered over its ends has no other."""
+    return ("front",) if kind == "bolster" and values.get("ends") == "gathered" else FACES_OF[kind]
 
 
 def _boxing(values: Values, habits: Habits) -> Boxing:

@@ -30,7 +30,7 @@ function sections(cushion) {
       ['cover/closure/hem'], ['cover/closure/seam', seam]]],
     ['cover.front', faceRows('front')],
     ['cover.back', faceRows('back')],
-    ['cover.sides', [['cover/boxing/kind'], ['cover/boxing/returns'], ...faceRows('sides')]],
+    ['cover.sides', [['cover/boxing/kind'], ['cover/boxing/returns'], ['cover/ends'], ...faceRows('sides')]],
   ];
 }
 
