@@ -61,7 +61,11 @@ def _filling(cover: Made, units: str) -> Json | None:
     filling = filling_of(cover.pad.size, cover.cushion.insert.fill, units)
     if filling is None:
         return None
-    return {"text": filling.text, "working": [{"text": line} for line in filling.working]}
+    return {
+        "text": filling.text,
+        "working": [{"text": line} for line in filling.working],
+        "geometry": [{"text": line} for line in filling.geometry],
+    }
 
 
 def _smaller_by(cover: Made, units: str) -> Json:

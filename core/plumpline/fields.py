@@ -146,6 +146,12 @@ COVER = (
     ),
     Field("seam", "positive", "The seam allowance of every edge."),
     Field("side_seam", "positive", "The seam allowance of the two sides, where it differs."),
+    Field(
+        "seam_finish",
+        "choice",
+        "Whether the cut edges are left as they are or overlocked.",
+        choices=("plain", "overlocked"),
+    ),
     Field("edge", "object", "The edge of the cover.", fields=EDGE),
     Field("closure", "object", "How the cover is closed.", fields=CLOSURE),
     Field("corners", "object", "The corners of the cover.", fields=CORNERS),

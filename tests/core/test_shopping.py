@@ -1,7 +1,5 @@
 """What is bought beside the cloth, and the list to take to the shops."""
 
-from dataclasses import replace
-
 import pytest
 from jobs import changed, cloth, covers, example, job
 
@@ -12,7 +10,6 @@ from plumpline.prepared import prepare
 from plumpline.shopping import materials
 
 IN = 25_400_000
-CM = 10_000_000
 MM = 1_000_000
 
 
@@ -36,9 +33,9 @@ def test_heavier_cloth_takes_a_coarser_needle_a_longer_stitch_and_more_thread():
     """Common practice: 16/100 and 3.5 mm for heavy cloth, 14/90 and 3 mm for medium."""
     plain = example("harbour-room")
     medium, heavy = (bought(changed(plain, "/cloths/0/weight", weight)) for weight in ("medium", "heavy"))
-    assert medium["needle"]["ask"] == "Machine needle 90/14"
+    assert medium["needle"]["ask"] == "Machine needle Nm 90 (US 14)"
     assert medium == bought(plain)
-    assert heavy["needle"]["ask"] == "Machine needle 100/16"
+    assert heavy["needle"]["ask"] == "Machine needle Nm 100 (US 16)"
     assert "stitch 3.5 mm" in heavy["needle"]["working"]
     assert heavy["thread"]["length"]["nm"] > medium["thread"]["length"]["nm"]
 
@@ -47,7 +44,7 @@ def test_the_heaviest_cloth_of_a_job_decides_its_needle():
     document = example("size-wanted")
     for index, weight in enumerate(("sheer", "very-heavy")):
         document = changed(document, f"/cloths/{index}/weight", weight)
-    assert bought(document)["needle"]["ask"] == "Machine needle 110/18"
+    assert bought(document)["needle"]["ask"] == "Machine needle Nm 110 (US 18)"
 
 
 def test_there_is_a_label_for_every_cover():
@@ -57,10 +54,10 @@ def test_there_is_a_label_for_every_cover():
 
 
 def test_pads_nobody_stocks_come_with_their_filling_by_weight():
-    """65 × 44 cm is 443.3 square inches; × 5 % = 22.2 oz (common practice), 628 g; two of them 1257 g."""
+    """65 × 44 = 2860 cm² are 443.3 square inches; × 5 % = 22.2 oz (common practice), 628 g; two of them 1257 g."""
     filling = bought(example("size-wanted"))["filling:c2"]
     assert filling["ask"] == "1257 g (44.3 oz) of down"
-    assert filling["working"].startswith("628 g (22.2 oz) for each pad. 443 square inches × 5 %")
+    assert filling["working"].startswith("628 g (22.2 oz) for each pad. 2860 square centimetres × 0.2197 g = 628 g")
     assert "filling:c1" not in bought(example("size-wanted"))
 
 
@@ -69,6 +66,7 @@ def test_crumb_is_bought_by_volume_and_a_block_of_foam_needs_no_filling(fill, as
     document = changed(example("size-wanted"), "/cushions/1/insert/fill", fill)
     filling = bought(document).get("filling:c2")
     assert filling is None if asked is None else asked in filling["ask"]
+    assert filling is None or filling["working"]
 
 
 def test_every_soft_pad_tells_its_filling_and_foam_does_not():
@@ -83,7 +81,7 @@ def test_rounds_go_by_their_area_and_what_has_no_rule_says_nothing():
     """π · 9² = 254.47 square inches, × 5 % = 12.7 oz."""
     round_pad = filling_of(Measures((("diameter", 18 * IN),)), "feather", "in")
     assert round_pad.text == "12.7 oz (361 g)"
-    assert "Paulsen" in round_pad.working[-1]
+    assert "Paulsen" in round_pad.geometry[-1]
     assert filling_of(Measures((("diameter", 9 * IN), ("length", 18 * IN))), "feather", "in") is None
 
 
@@ -93,17 +91,50 @@ def test_a_bed_pillow_is_told_that_the_rule_asks_too_much():
     assert "a bed pillow of this size takes less, 16 to 20 oz" in pillow.working[1]
 
 
-@pytest.mark.parametrize(("name", "ask"), [("harbour-room", "2 7/8 yd of zip chain"), ("size-wanted", "1.78 m of")])
-def test_zips_are_bought_as_chain_with_sliders(name, ask):
-    """Six zips opening 16 in take 17 in of chain each, 102 in = 2.83 yd; four of 42 cm take 44.5, 178 cm."""
-    prepared = prepare(example(name))
-    opening = 16 * IN if prepared.job.units == "in" else 42 * CM
-    first, *rest = prepared.covers
-    zips = {m.id: m for m in materials([replace(first, zips=(opening,)), *rest], prepared.job)}["zip"]
-    assert zips.ask.startswith(ask)
-    assert zips.ask.endswith(f"{first.cushion.quantity} sliders")
-    assert zips.covers == ("c1",)
-    assert zips.quantity == first.cushion.quantity
+def test_zips_are_bought_as_chain_with_sliders_or_ready_made():
+    """Common practice: a zip is 2 in shorter than its side of 17 in, and chain takes an inch more for its ends; six of
+    them 96 in. The next ready-made zip has 16 in and is shortened."""
+    document = changed(example("harbour-room"), "/cushions/0/cover/closure", {"kind": "zip"})
+    zips = bought(document)["zip"]
+    assert zips["ask"] == "2 3/4 yd of zip chain and 6 sliders"
+    assert (zips["quantity"], zips["length"]["nm"]) == (6, 96 * IN)
+    assert zips["working"] == (
+        "Chain 6 × 16 in, 1 in of each for its ends: 96 in; 6 sliders. "
+        "Or ready-made: 6 zips of 16 in, shortened to 15 in."
+    )
+
+
+def test_the_zips_of_a_metric_job_are_looked_for_among_metric_ones():
+    """42 cm of opening: chain of 44.5 cm, or ready-made 45 cm."""
+    closure = {"kind": "zip", "length": "42 cm"}
+    zips = bought(changed(example("size-wanted"), "/cushions/0/cover/closure", closure))["zip"]
+    assert zips["for"] == ["c1"]
+    assert zips["ask"] == "1.78 m of zip chain and 4 sliders"
+    assert zips["working"].endswith("4 zips of 45 cm, shortened to 42 cm.")
+
+
+def test_buttons_and_ties_stand_at_equal_distances_along_their_edge():
+    """Common practice: buttons no more than 4 in apart, ties no more than 6, each tie 10 in long; an edge of 17."""
+    buttoned = bought(changed(example("harbour-room"), "/cushions/0/cover/closure", {"kind": "buttons"}))["buttons:c1"]
+    assert buttoned["ask"] == "24 buttons"
+    assert "4 on an edge of 17 in, ≈ 3 3/8 in from one to the next" in buttoned["working"]
+    tied = bought(changed(example("harbour-room"), "/cushions/0/cover/closure", {"kind": "ties"}))["ties:c1"]
+    assert tied["quantity"] == 24
+    assert tied["length"]["nm"] == 240 * IN
+    assert tied["ask"] == "6 3/4 yd of tape for ties"
+    assert tied["working"].startswith("2 pairs: 2 on an edge of 17 in")
+
+
+def test_overlocked_edges_take_thread_for_the_way_round_every_piece():
+    """C = 5 + 4·S·(W + T) for a three-thread overedge (textile teaching), W 5 mm, T 0.5 mm, 3 mm stitches: 12.33."""
+    plain = example("harbour-room")
+    overlocked = bought(changed(plain, "/cushions/0/cover/seam_finish", "overlocked"))["thread"]
+    cut = changed(changed(plain, "/cushions/0/cover/seam_finish", "overlocked"), "/cushions/0/cover/corners", None)
+    square = bought(cut)["thread"]
+    more = square["length"]["nm"] - bought(plain)["thread"]["length"]["nm"]
+    assert more == pytest.approx(12 * 4 * 18 * IN * (5 + 4 * 5.5 / 3) * 1.15, abs=2)
+    assert overlocked["length"]["nm"] < square["length"]["nm"]
+    assert "of overlocked edge × 12.33" in overlocked["working"]
 
 
 def test_the_list_goes_shop_by_shop_and_its_lines_keep_their_names():

@@ -165,6 +165,8 @@ export const fields = {
     '/cushions/*/cover/smaller_by/diameter': { name: 'Smaller in diameter', kind: 'measure' },
     '/cushions/*/cover/seam': { name: 'Seam allowance', kind: 'measure' },
     '/cushions/*/cover/side_seam': { name: 'Seam at the two sides', kind: 'measure' },
+    '/cushions/*/cover/seam_finish': { name: 'Cut edges', kind: 'choice', usual: 'plain',
+      options: { plain: 'Left as they are', overlocked: 'Overlocked' } },
     '/cushions/*/cover/edge/kind': { name: 'Edge', kind: 'choice', usual: 'plain', options: { plain: 'Plain' } },
     '/cushions/*/cover/corners/kind': { name: 'Corners', kind: 'choice', usual: 'square',
       options: { square: 'Square', tapered: 'Tapered', rounded: 'Rounded' } },

@@ -87,6 +87,7 @@ export default {
 
     'cover.finished': 'Finished',
     'cover.size': '{width} × {length}',
+    'cover.filling': 'Filling',
     'cover.pad': 'Pad to order',
     'cover.unknown': 'The finished size stands here once the pad is measured.',
     'cover.coming': 'The finished size follows.',
@@ -179,6 +180,7 @@ export default {
     'hint:/cushions/*/cover/smaller_by/width': 'Where the width is to be smaller by another amount than the height.',
     'hint:/cushions/*/cover/smaller_by/length': 'Where the height is to be smaller by another amount than the width.',
     'hint:/cushions/*/cover/seam': 'At every edge, unless another is said.',
+    'hint:/cushions/*/cover/seam_finish': 'Overlocking takes much more thread.',
     'hint:/cushions/*/cover/side_seam': 'A little less here can save a whole width of cloth.',
     'hint:/cushions/*/cover/corners/kind=tapered': 'Cut in towards the corners, so that they do not stand out like ears.',
     'hint:/cushions/*/cover/corners/depth': 'How far the raw corner is moved in, on both edges.',

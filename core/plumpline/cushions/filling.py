@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from plumpline.geometry import PI, power_of_ten
-from plumpline.lengths import NM_PER_INCH, decimal_text, round_half_even
+from plumpline.lengths import NM_PER_INCH, UNITS, decimal_text, round_half_even
 from plumpline.measures import Measures
 
 NG_PER_OUNCE = 28_349_523_125
@@ -131,11 +131,15 @@ def geometry_lines(filled: Filled, units: str) -> list[str]:
 
 @dataclass(frozen=True)
 class Filling:
-    """What fills one cushion: its weight in ng, None where it is bought by volume, and the sentences behind it."""
+    """What fills one cushion: its weight in ng, None where it is bought by volume, and how that comes about.
+
+    `geometry` says what two flat faces could hold at most, for a maker who asks.
+    """
 
     weight: int | None
     text: str
     working: tuple[str, ...]
+    geometry: tuple[str, ...]
 
 
 def filling_of(pad: Measures, fill: str | None, units: str) -> Filling | None:
@@ -146,14 +150,22 @@ def filling_of(pad: Measures, fill: str | None, units: str) -> Filling | None:
     filled = filled_rectangle(*pad.lengths) if len(names) == 2 else filled_round(*pad.lengths)
     geometry = tuple(geometry_lines(filled, units))
     if fill in BY_VOLUME:
-        return Filling(None, f"up to {volume_text(filled.volume, units)}", geometry)
+        text = f"up to {volume_text(filled.volume, units)}"
+        return Filling(None, text, (f"It is poured in and bought by volume: {text}.",), geometry)
     weight = weight_of_filling(*pad.lengths) if len(names) == 2 else weight_of_round_filling(*pad.lengths)
-    return Filling(weight, weight_text(weight, units), (*_weight_lines(pad, weight, units), *geometry))
+    return Filling(weight, weight_text(weight, units), tuple(_weight_lines(pad, weight, units)), geometry)
 
 
 def _weight_lines(pad: Measures, weight: int, units: str) -> list[str]:
-    square_inches = round_half_even(Fraction(weight) / NG_PER_OUNCE / OUNCES_PER_SQUARE_INCH)
-    lines = [f"{square_inches} square inches × 5 % = {weight_text(weight, units)}."]
+    lines = [f"{_face_by_weight(weight, units)} = {weight_text(weight, units)}."]
     if len(pad.lengths) == 2 and is_bed_pillow(*pad.lengths):
         lines.append("That is the rule for decorative cushions; a bed pillow of this size takes less, 16 to 20 oz.")
     return lines
+
+
+def _face_by_weight(weight: int, units: str) -> str:
+    """The size of the face times what each part of it takes: 0.05 oz a square inch is 0.2197 g a square centimetre."""
+    square_inches = Fraction(weight) / NG_PER_OUNCE / OUNCES_PER_SQUARE_INCH
+    if units == "in":
+        return f"{round_half_even(square_inches)} square inches × 5 %"
+    return f"{round_half_even(square_inches * NM_PER_INCH**2 / UNITS['cm'] ** 2)} square centimetres × 0.2197 g"

@@ -80,6 +80,7 @@ class Cover:
     smaller_by: Measures
     seam: int
     side_seam: int
+    seam_finish: str
     closure: Closure
     corners: Corners
     boxing: Boxing
@@ -156,6 +157,7 @@ def _cover(kind: str, values: Values, habits: Habits) -> Cover:
         smaller_by=_measures(values.get("smaller_by", {})),
         seam=seam,
         side_seam=values.get("side_seam", seam),
+        seam_finish=values.get("seam_finish", "plain"),
         closure=_closure(values.get("closure", {"kind": "hand-sewn"}), habits),
         corners=_corners(values.get("corners", {"kind": "square"}), habits),
         boxing=_boxing(values.get("boxing", {}), habits),

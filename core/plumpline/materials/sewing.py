@@ -36,8 +36,8 @@ SEWING = {
 
 
 def needle_text(us: int) -> str:
-    """A needle as it is written on the packet: "90/14"."""
-    return f"{NM_OF_US[us]}/{us}"
+    """A needle by both its numbers: "Nm 90 (US 14)"; not as 90/14, which looks like a fraction."""
+    return f"Nm {NM_OF_US[us]} (US {us})"
 
 
 def stitches_per_inch(stitch: int) -> Fraction:

@@ -79,7 +79,7 @@ def test_needles_follow_the_printed_pairs_where_no_rule_does():
     by_rule = {us: 60 + 5 * (us - 8) for us in NM_OF_US}
     assert [us for us in NM_OF_US if NM_OF_US[us] != by_rule[us]] == [19]
     assert NM_OF_US[19] == 120
-    assert needle_text(14) == "90/14"
+    assert needle_text(14) == "Nm 90 (US 14)"
 
 
 @pytest.mark.parametrize(("mm", "to_the_inch"), [("3", "8.47"), ("2.5", "10.16"), ("2", "12.7"), ("4", "6.35")])

@@ -23,7 +23,7 @@ function sections(cushion) {
     ['cover.fit', [['kind'], ['cover/smaller_by', size?.smaller_by.text],
       ['cover/smaller_by/width', size?.smaller_by.width?.text], ['cover/smaller_by/length', size?.smaller_by.length?.text],
       ['cover/smaller_by/diameter', size?.smaller_by.diameter?.text],
-      ['cover/seam', seam], ['cover/side_seam', seam]]],
+      ['cover/seam', seam], ['cover/side_seam', seam], ['cover/seam_finish']]],
     ['cover.corners', [['cover/edge/kind'], ['cover/corners/kind'], ['cover/corners/depth'], ['cover/corners/run'], ['cover/corners/radius']]],
     ['cover.closing', [['cover/closure/kind'], ['cover/closure/at'], ['cover/closure/opening', size?.opening?.text],
       ['cover/closure/length', zip?.length.text], ['cover/closure/zip_seam'], ['cover/closure/overlap', size?.closing.overlap?.text],

@@ -14,11 +14,14 @@ const Size = ({ size: _, ...measures }) => html`<span class="size">${Object.valu
 export const Working = ({ sentences }) => html`<ol class="working">${sentences.map(({ text }) => html`
   <li key=${text}><${Fractions} text=${text} /></li>`)}</ol>`;
 
-function How({ sentences }) {
+function How({ size: { working, filling } }) {
   const [open, setOpen] = useState(false);
   return html`<button type="button" class="button-plain" onClick=${() => setOpen(true)}>${say('cover.how')}</button>
     ${open && html`<${Sheet} title=${say('cover.howTitle')} onClose=${() => setOpen(false)}>
-      <${Working} sentences=${sentences} /><//>`}`;
+      <${Working} sentences=${working} />
+      ${filling && html`<section class="stack"><h3 class="section-title">${say('cover.filling')}</h3>
+        <${Working} sentences=${filling.working} />
+        ${filling.geometry.map(({ text }) => html`<p key=${text} class="note"><${Fractions} text=${text} /></p>`)}</section>`}<//>`}`;
 }
 
 // `size` is the answer's entry for this cushion; undefined until there is one.
@@ -30,6 +33,8 @@ export function FinishedSize({ cushion, size }) {
   return html`<div class="finished"><div class="finished-sizes">
     <p class="finished-line"><span class="note">${say('cover.finished')}</span><${Size} ...${size.finished} /></p>
     ${isWanted && html`<p class="finished-line"><span class="note">${say('cover.pad')}</span><${Size} ...${size.pad} /></p>`}
-    </div><${How} sentences=${size.working} />
+    ${size.filling && html`<p class="finished-line"><span class="note">${say('cover.filling')}</span>
+      <span><${Fractions} text=${size.filling.text} /></span></p>`}
+    </div><${How} size=${size} />
   </div>`;
 }

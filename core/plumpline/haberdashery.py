@@ -1,0 +1,132 @@
+# What comes from the haberdasher: thread and needle for all that is stitched, zips, buttons, tape for ties, labels.
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from plumpline.cushions.made import Made
+from plumpline.figures import counted, figure
+from plumpline.geometry import perimeter
+from plumpline.job import Job
+from plumpline.lengths import write_length, write_length_up
+from plumpline.materials.fastenings import buttons, ties
+from plumpline.materials.material import Material
+from plumpline.materials.sewing import SEWING, Sewing, needle_text, stitch_text, thread_text
+from plumpline.materials.thread import Lockstitched, Overlocked, Seam, Thread
+from plumpline.materials.zips import STOCKED, chain, ready_made
+
+
+def thread_and_needle(covers: Sequence[Made], job: Job) -> Iterator[Material]:
+    """One thread for all covers, and the needle and stitch of the heaviest cloth."""
+    heaviest = max((_sewing(cover, job) for cover in covers), key=lambda sewing: sewing.needle)
+    thread = Thread((*_lockstitched(covers, job), *_overlocked(covers, job)), heaviest.stitch)
+    spools = counted(thread.spools, "spool", "spools")
+    yield Material(
+        id="thread",
+        kind="thread",
+        shop="haberdashery",
+        covers=_ids(covers),
+        quantity=thread.spools,
+        ask=f"{spools} of thread of {write_length(thread.spool, 'm')}, {thread_text(heaviest.tex)}",
+        working=thread.working(job.units),
+        more=(("length", figure(thread.length, job.units)), ("each", figure(thread.spool, job.units))),
+    )
+    yield Material(
+        id="needle",
+        kind="needle",
+        shop="haberdashery",
+        covers=_ids(covers),
+        quantity=1,
+        ask=f"Machine needle {needle_text(heaviest.needle)}",
+        working=f"For the heaviest cloth of the job; stitch {stitch_text(heaviest.stitch)}.",
+    )
+
+
+def _ids(covers: Sequence[Made]) -> tuple[str, ...]:
+    return tuple(cover.cushion.id for cover in covers)
+
+
+def _sewing(cover: Made, job: Job) -> Sewing:
+    """How the heaviest cloth of a cover is sewn."""
+    weights = list(SEWING)
+    return SEWING[max((job.cloth(id_).weight for id_ in cover.cushion.cloths), key=weights.index)]
+
+
+def _lockstitched(covers: Sequence[Made], job: Job) -> list[Seam]:
+    """All seams, those through equal layers together."""
+    seams: dict[int, int] = {}
+    for cover in covers:
+        for sewn in cover.sewn:
+            thickness = sewn.layers * _sewing(cover, job).thickness
+            seams[thickness] = seams.get(thickness, 0) + sewn.length * cover.cushion.quantity
+    return [Lockstitched(length, thickness) for thickness, length in seams.items()]
+
+
+def _overlocked(covers: Sequence[Made], job: Job) -> list[Seam]:
+    """The edges of all pieces of the covers whose edges are overlocked, those of equal cloth together."""
+    edges: dict[int, int] = {}
+    for cover in covers:
+        if cover.cushion.cover.seam_finish == "overlocked":
+            for piece in cover.pieces:
+                thickness = SEWING[job.cloth(piece.face.cloth).weight].thickness
+                edges[thickness] = edges.get(thickness, 0) + perimeter(piece.outline) * piece.count
+    return [Overlocked(length, thickness) for thickness, length in edges.items()]
+
+
+def zips(covers: Sequence[Made], job: Job) -> Iterator[Material]:
+    """All zips as chain with sliders; the working also says which ready-made ones would do."""
+    opens = [opening for cover in covers for opening in cover.zips * cover.cushion.quantity]
+    if not opens:
+        return
+    bought = chain(opens, job.units)
+    instead = ready_made(opens, STOCKED["in" if job.units == "in" else "cm"])
+    sliders = counted(bought.sliders, "slider", "sliders")
+    yield Material(
+        id="zip",
+        kind="zip",
+        shop="haberdashery",
+        covers=_ids([cover for cover in covers if cover.zips]),
+        quantity=len(opens),
+        ask=f"{_by_the_length(bought.length, job.units)} of zip chain and {sliders}",
+        working=f"{bought.working(job.units)} Or ready-made: {instead.working(job.units)}",
+        more=(("length", figure(bought.length, job.units)),),
+    )
+
+
+def _by_the_length(nm: int, units: str) -> str:
+    """A length to buy in the words of the counter: "2 7/8 yd", "1.78 m"."""
+    return write_length_up(nm, "yd" if units == "in" else "m")
+
+
+def fastenings(covers: Sequence[Made], job: Job) -> Iterator[Material]:
+    """Buttons, and tape for ties, cover by cover."""
+    for cover in covers:
+        cushion, edge = cover.cushion, cover.closing.edge
+        if cover.closing.kind == "buttons":
+            spaced = buttons(edge, job.units)
+            count = spaced.count * cushion.quantity
+            ask, working = counted(count, "button", "buttons"), f"{spaced.working(job.units)}."
+            yield Material(f"buttons:{cushion.id}", "buttons", "haberdashery", (cushion.id,), count, ask, working)
+        elif cover.closing.kind == "ties":
+            tied = ties(edge, cushion.quantity, job.units)
+            ask, working = f"{_by_the_length(tied.length, job.units)} of tape for ties", tied.working(job.units)
+            length = (("length", figure(tied.length, job.units)), ("each", figure(tied.tie, job.units)))
+            yield Material(
+                f"ties:{cushion.id}", "ties", "haberdashery", (cushion.id,), tied.count, ask, working, length
+            )
+
+
+def labels(covers: Sequence[Made]) -> Material:
+    """A label with its name for every cover."""
+    count = 0
+    for cover in covers:
+        count += cover.cushion.quantity
+    return Material(
+        id="label",
+        kind="label",
+        shop="haberdashery",
+        covers=_ids(covers),
+        quantity=count,
+        ask=counted(count, "label to sew in", "labels to sew in"),
+        working="One in each cover with its name on it, so that covers of nearly the same size are not mixed up.",
+    )
