@@ -90,7 +90,19 @@ INSERT = (
     Field("label", "object", "The size the pad was sold as, beside the one that was taped.", fields=LABEL),
 )
 
-EDGE = (Field("kind", "choice", "The edge of the cover.", required=True, choices=("plain",)),)
+EDGE = (
+    Field(
+        "kind",
+        "choice",
+        "plain: a seam; trimmed: bought trim, such as cord with a lip or fringe, sewn in with it.",
+        required=True,
+        choices=("plain", "trimmed"),
+    ),
+    Field("rims", "choice", "Which of two rims it is on: the front alone, or both.", choices=("front", "both")),
+    Field("join", "length", "What each ring, and each hidden join in it, takes more than it goes round."),
+    Field("pack", "positive", "The length of one pack, where it is sold in packs."),
+    Field("hidden_joins", "choice", "How many hidden joins a ring may have.", choices=("none", "one")),
+)
 
 CLOSURE = (
     Field(

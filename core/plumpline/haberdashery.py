@@ -1,16 +1,18 @@
-# What comes from the haberdasher: thread and needle for all that is stitched, zips, buttons, tape for ties, labels.
+# What comes from the haberdasher: thread and needle for all that is stitched, zips, trim, buttons, ties, labels.
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
 from plumpline.cushions.made import Made
+from plumpline.cushions.rims import packs_of_trim, trimmed_rims
 from plumpline.figures import counted, figure
 from plumpline.geometry import perimeter
 from plumpline.job import Job
 from plumpline.lengths import write_length, write_length_up
 from plumpline.materials.fastenings import buttons, ties
 from plumpline.materials.material import Material
+from plumpline.materials.piping import Cord
 from plumpline.materials.sewing import SEWING, Sewing, needle_text, stitch_text, thread_text
 from plumpline.materials.thread import Lockstitched, Overlocked, Seam, Thread
 from plumpline.materials.zips import STOCKED, chain, ready_made
@@ -96,6 +98,35 @@ def zips(covers: Sequence[Made], job: Job) -> Iterator[Material]:
 def _by_the_length(nm: int, units: str) -> str:
     """A length to buy in the words of the counter: "2 7/8 yd", "1.78 m"."""
     return write_length_up(nm, "yd" if units == "in" else "m")
+
+
+def trimmings(covers: Sequence[Made], job: Job) -> Iterator[Material]:
+    """Trim for the rims of each entry, in packs or by the length."""
+    for cover in covers:
+        rims, edge, cushion = trimmed_rims(cover), cover.cushion.cover.edge, cover.cushion
+        packed = packs_of_trim(cover)
+        if packed is not None and edge.pack is not None:
+            count, pack = len(packed.packs), write_length(edge.pack, job.units)
+            ask = f"{counted(count, 'pack', 'packs')} of trim of {pack}"
+            yield _trim(cover, job, count, ask, packed.working(edge.pack, job.units), edge.pack * count)
+        elif rims:
+            count = len(rims) * cushion.quantity
+            cord = Cord(rims[0], edge.join, count)
+            ask = f"{_by_the_length(cord.length, job.units)} of trim"
+            yield _trim(cover, job, count, ask, cord.working(job.units), cord.length)
+
+
+def _trim(cover: Made, job: Job, quantity: int, ask: str, working: str, length: int) -> Material:
+    return Material(
+        id=f"trim:{cover.cushion.id}",
+        kind="trim",
+        shop="haberdashery",
+        covers=(cover.cushion.id,),
+        quantity=quantity,
+        ask=ask,
+        working=working,
+        more=(("length", figure(length, job.units)),),
+    )
 
 
 def fastenings(covers: Sequence[Made], job: Job) -> Iterator[Material]:

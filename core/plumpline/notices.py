@@ -8,6 +8,7 @@ from typing import Any
 
 from plumpline import remedies
 from plumpline.cushions.made import Made
+from plumpline.cushions.rims import untrimmable
 from plumpline.figures import length_to_ask
 from plumpline.job import HABITS, Job, name_of
 from plumpline.layout.budget import Slices
@@ -57,6 +58,8 @@ def cover_notices(cover: Made, job: Job) -> Iterator[Notice]:
             text = f"The two readings are {one} and {two}: lay the tape once more."
             yield notice("warn", "readings-disagree", f"{at}/insert/{name}", text)
     yield from _label_and_tape(cover, job)
+    for problem in untrimmable(cover, job):
+        yield notice("warn", problem.code, problem.at, problem.text)
     if insert.measured == "label" and cover.cushion.size_from == "insert":
         text = f"Planned from the label of {name_of(cover.cushion)}. Labels differ from pads: tape it before cutting."
         yield notice("warn", "tape-the-pad", f"{at}/insert/measured", text)

@@ -32,6 +32,8 @@ CODES: dict[str, str] = {
     "point-as-decimal": "1.024 cm was read with three decimals; thousands may have been meant.",
     "fills-the-larger-unit": "5 ft 14 in was read as 6 ft 2 in.",
     "readings-disagree": "Two readings of the tape differ by more than the pad can.",
+    "no-rim": "The cover has no rim that trim could go on.",
+    "pack-too-short": "A pack of trim is shorter than the edge it is to go round.",
     "label-differs-from-tape": "The pad is not the size that its label says; the tape counts.",
     "tape-the-pad": "Planned from the size on the label; the pad itself is still to be taped.",
     # what cannot be made

@@ -125,6 +125,63 @@ def test_buttons_and_ties_stand_at_equal_distances_along_their_edge():
     assert tied["working"].startswith("2 pairs: 2 on an edge of 17 in")
 
 
+def trimmed(side, edge):
+    """Four covers of that side, trimmed."""
+    entry = covers(4, side, side)
+    entry["cover"]["edge"] = {"kind": "trimmed", **edge}
+    return job(entry, cloth("60 in"))
+
+
+@pytest.mark.parametrize(("joins", "packs"), [("none", "4 packs"), ("one", "3 packs")])
+def test_a42_trim_in_packs_with_and_without_a_hidden_join(joins, packs):
+    """Case A42: 54 in round each of 4 cushions, packs of 2 1/2 yd. 4 packs whole, 3 with one hidden join a cushion."""
+    edge = {"join": "0 in", "pack": "2 1/2 yd", "hidden_joins": joins}
+    trim = bought(trimmed("13 1/2 in", edge))["trim:c1"]
+    assert trim["ask"] == f"{packs} of trim of 90 in"
+    assert trim["length"]["nm"] == trim["quantity"] * 90 * IN
+    with_ends = bought(trimmed("13 1/2 in", {**edge, "join": "1 in"}))["trim:c1"]
+    assert with_ends["ask"] == trim["ask"]
+
+
+def test_trim_by_the_length_takes_each_ring_with_its_join_and_some_to_spare():
+    """54 in and 1 in where the ends meet, four times, 5 % more: 231 in (common practice)."""
+    trim = bought(trimmed("13 1/2 in", {}))["trim:c1"]
+    assert (trim["quantity"], trim["length"]["nm"]) == (4, 231 * IN)
+    assert trim["ask"] == "6 1/2 yd of trim"
+    assert trim["working"] == "54 in round the edge + 1 in for the join = 55 in; × 4, 5 % more: 231 in."
+
+
+def test_a_box_is_trimmed_at_the_front_or_at_both_rims_and_a_bolster_at_its_ends():
+    bench = changed(example("window-bench"), "/cushions/1/cover/edge", {"kind": "trimmed", "rims": "both"})
+    both = bought(bench)["trim:c2"]
+    front = bought(changed(bench, "/cushions/1/cover/edge/rims", "front"))["trim:c2"]
+    assert both["quantity"] == 2 * front["quantity"] == 2 * bench["cushions"][1]["quantity"]
+    assert both["length"]["nm"] == pytest.approx(2 * front["length"]["nm"], abs=1)
+    ends = changed(bench, "/cushions/2/cover/edge", {"kind": "trimmed", "rims": "both", "join": "0 cm"})
+    # An 18 cm bolster, from which nothing is taken off by the rule: π · 18 = 56.549 cm round each end, 5 % to spare.
+    count = 2 * bench["cushions"][2]["quantity"]
+    assert bought(ends)["trim:c3"]["length"]["nm"] == pytest.approx(count * 56.548668 * 10_000_000 * 1.05, rel=1e-6)
+
+
+def codes(document):
+    return [notice["code"] for notice in plan(document, "quick")["notices"]]
+
+
+def test_a_pack_that_is_too_short_is_said_with_both_lengths_and_the_trim_bought_by_the_length():
+    short = trimmed("28 in", {"pack": "2 1/2 yd"})
+    (notice,) = [n for n in plan(short, "quick")["notices"] if n["code"] == "pack-too-short"]
+    assert notice["at"] == "/cushions/0/cover/edge/pack"
+    assert "takes 113 in, a pack holds 90 in" in notice["text"]
+    assert "yd of trim" in bought(short)["trim:c1"]["ask"]
+    assert "pack-too-short" not in codes(trimmed("28 in", {"pack": "2 1/2 yd", "hidden_joins": "one"}))
+
+
+def test_gathered_ends_have_no_rim_to_trim():
+    rolls = changed(example("garden-rounds"), "/cushions/2/cover/edge", {"kind": "trimmed", "pack": "2 yd"})
+    assert "no-rim" in codes(rolls)
+    assert "trim:c3" not in bought(rolls)
+
+
 def test_overlocked_edges_take_thread_for_the_way_round_every_piece():
     """C = 5 + 4·S·(W + T) for a three-thread overedge (textile teaching), W 5 mm, T 0.5 mm, 3 mm stitches: 12.33."""
     plain = example("harbour-room")

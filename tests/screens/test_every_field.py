@@ -103,6 +103,8 @@ def plain_job(units: str, pattern: str) -> dict[str, Any]:
         cover["corners"] = {"kind": "tapered", "depth": "1/2 in"}
     if pattern.endswith("/radius"):
         cover["corners"] = {"kind": "rounded"}
+    if "/edge/" in pattern and not pattern.endswith("/kind"):
+        cover["edge"] = {"kind": "trimmed", "pack": "90 in"}
     if "/closure/" in pattern and not pattern.endswith("/kind"):
         cover["closure"] = {"kind": "envelope" if pattern.endswith("/hem") else "zip"}
     return job

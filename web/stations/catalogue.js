@@ -92,6 +92,8 @@ const conditions = [
   [/\/price\/(per|currency)$/, (job, path) => whenSet(job, parentOf(path))],
   [/\/wash$/, (job, path) => whenSet(job, `${parentOf(path)}/shrinkage`)],
   [/\/start$/, (job, path) => ['repeat', 'motifs', 'flaws'].some((name) => whenSet(job, `${parentOf(path)}/${name}`))],
+  [/\/edge\/(rims|join|pack)$/, (job, path) => valueAt(job, `${parentOf(path)}/kind`) === 'trimmed'],
+  [/\/edge\/hidden_joins$/, (job, path) => whenSet(job, `${parentOf(path)}/pack`)],
   [/\/corners\/(depth|run)$/, (job, path) => valueAt(job, `${parentOf(path)}/kind`) === 'tapered'],
   [/\/corners\/radius$/, (job, path) => valueAt(job, `${parentOf(path)}/kind`) === 'rounded'],
   [/\/repeat\/drop$/, (job, path) => whenSet(job, parentOf(path))],

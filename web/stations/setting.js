@@ -8,6 +8,7 @@ import { settings } from '../store/settings.js';
 const HEADS = [
   [/\/closure\/\w+$/, 'kind', () => 'hand-sewn'],
   [/\/corners\/\w+$/, 'kind', () => 'tapered'],
+  [/\/edge\/\w+$/, 'kind', () => 'trimmed'],
   [/\/price\/amount$/, 'per', () => (job.value.units === 'in' ? 'yd' : 'm')],
   [/\/price\/amount$/, 'currency', () => settings.value.currency],
 ];
@@ -30,7 +31,7 @@ export function setField(at, value) {
   edit([...companions(at), parted(at, value)]);
 }
 
-const IS_HEAD = /\/((closure|corners)\/kind|price\/amount)$/;
+const IS_HEAD = /\/((closure|corners|edge)\/kind|price\/amount)$/;
 
 export function clearField(at) {
   if (valueAt(job.value, at) === undefined) return;

@@ -74,6 +74,20 @@ class Boxing:
 
 
 @dataclass(frozen=True)
+class Edge:
+    """The edge of a cover, and the trim on it: on which rims, in packs of what length (None: not in packs).
+
+    `join` is what each ring and each of its `hidden_joins` takes more than it goes round, in nm.
+    """
+
+    kind: str
+    rims: str
+    join: int
+    pack: int | None
+    hidden_joins: int
+
+
+@dataclass(frozen=True)
 class Cover:
     """How the cover is made: allowances in nm, its faces by part, and what it is smaller by as far as that is said."""
 
@@ -81,6 +95,7 @@ class Cover:
     seam: int
     side_seam: int
     seam_finish: str
+    edge: Edge
     closure: Closure
     corners: Corners
     boxing: Boxing
@@ -158,6 +173,7 @@ def _cover(kind: str, values: Values, habits: Habits) -> Cover:
         seam=seam,
         side_seam=values.get("side_seam", seam),
         seam_finish=values.get("seam_finish", "plain"),
+        edge=_edge(values.get("edge", {"kind": "plain"}), habits),
         closure=_closure(values.get("closure", {"kind": "hand-sewn"}), habits),
         corners=_corners(values.get("corners", {"kind": "square"}), habits),
         boxing=_boxing(values.get("boxing", {}), habits),
@@ -173,6 +189,16 @@ def _faces_of(kind: str, values: Values) -> tuple[str, ...]:
 
 def _boxing(values: Values, habits: Habits) -> Boxing:
     return Boxing(kind=values.get("kind", "band"), returns=values.get("returns", habits.returns))
+
+
+def _edge(values: Values, habits: Habits) -> Edge:
+    return Edge(
+        kind=values["kind"],
+        rims=values.get("rims", "front"),
+        join=values.get("join", habits.trim_join),
+        pack=values.get("pack"),
+        hidden_joins={"none": 0, "one": 1}[values.get("hidden_joins", "none")],
+    )
 
 
 def _closure(values: Values, habits: Habits) -> Closure:

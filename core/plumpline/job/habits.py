@@ -17,7 +17,7 @@ class Habits:
 
     A zip is `zip_shorter` than its side; a back in two pieces has its `overlap` up to a `large` cover, above that its
     `large_overlap`, and with buttons the `button_overlap`. A zip band `returns` so far round each corner,
-    and corners are rounded by the `radius`.
+    and corners are rounded by the `radius`. Trim takes its `trim_join` more where its ends meet.
     """
 
     seam: int
@@ -35,6 +35,7 @@ class Habits:
     button_overlap: int
     returns: int
     radius: int
+    trim_join: int
 
 
 HABITS = {
@@ -54,6 +55,7 @@ HABITS = {
         button_overlap=3 * NM_PER_INCH // 2,
         returns=4 * NM_PER_INCH,
         radius=2 * NM_PER_INCH,
+        trim_join=NM_PER_INCH,
     ),
     "cm": Habits(
         seam=15 * NM_PER_CM // 10,
@@ -71,6 +73,7 @@ HABITS = {
         button_overlap=4 * NM_PER_CM,
         returns=10 * NM_PER_CM,
         radius=5 * NM_PER_CM,
+        trim_join=25 * NM_PER_CM // 10,
     ),
 }
 HABITS["mm"] = HABITS["cm"]

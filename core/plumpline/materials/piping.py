@@ -32,7 +32,7 @@ def join_cost(strip: int, join: str, units: str) -> int:
 
 @dataclass(frozen=True)
 class Cord:
-    """The cord of some equal rings."""
+    """The cord, or trim by the length, of some equal rings."""
 
     ring: int
     join: int
