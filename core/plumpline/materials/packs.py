@@ -20,6 +20,9 @@ Lengths = tuple[int, ...]
 
 # Ways of taking a group out of what is left that are looked through for a proven answer.
 _MOST_WAYS = 3_000
+# So many ways of cutting a pack are told; and so many lengths to a pack are looked at for the bound.
+_MOST_TOLD = 6
+_MOST_TO_A_PACK = 50
 
 
 @dataclass(frozen=True)
@@ -37,11 +40,12 @@ class Packed:
 
     def working(self, pack: int, units: str) -> str:
         """What is cut from each pack."""
-        alike = Counter(self.packs)
+        alike = list(Counter(self.packs).items())
         cuts = [
             f"{counted(number, 'pack', 'packs')} cut into {listed([write_length(cut, units) for cut in pieces])}"
-            for pieces, number in alike.items()
+            for pieces, number in alike[:_MOST_TOLD]
         ]
+        cuts += ["and so on, one after the other"] if len(alike) > _MOST_TOLD else []
         joins = counted(self.joins, "hidden join", "hidden joins") if self.joins else "no join"
         fewest = "" if self.proven else f", at least {self.at_least}"
         whole = counted(len(self.packs), "pack", "packs")
@@ -79,8 +83,7 @@ class _Sharing:
     join: int
 
     def packed(self) -> Packed | None:
-        singles = [self._made((length,)) for length in self.lengths]
-        if not all(singles):
+        if not all(self._made((length,)) for length in self._counts):
             return None
         few = prod(comb(count + 2, 2) for count in self._counts.values()) <= _MOST_WAYS
         way = self._best() if few else self._good()
@@ -100,9 +103,11 @@ class _Sharing:
         floor = -(-sum(self.lengths) // self.pack)
         if self.joins:
             return floor
-        most = self.pack // self.lengths[-1]
-        by_count = (-(-sum(length * (k + 1) > self.pack for length in self.lengths) // k) for k in range(1, most + 1))
-        return max(floor, *by_count)
+        bounds = [floor]
+        for most in range(1, _MOST_TO_A_PACK + 1):
+            long = sum(count for length, count in self._counts.items() if length * (most + 1) > self.pack)
+            bounds.append(-(-long // most))
+        return max(bounds)
 
     def _made(self, group: Lengths) -> _Way | None:
         """A group cut one after the other, each pack to its end; None where a length gets too many joins."""
@@ -141,18 +146,27 @@ class _Sharing:
         chained = self._made(self.lengths) if self.joins else None
         if chained is not None:
             return chained
+        long = {length: count for length, count in self._counts.items() if length > self.pack}
+        way = self._first_fit({length: count for length, count in self._counts.items() if length not in long})
+        for length, count in long.items():
+            alone = self._made((length,)) or _Way()
+            way = way.and_then(_Way(alone.packs * count, alone.joins * count))
+        return way
+
+    def _first_fit(self, counts: dict[int, int]) -> _Way:
         packs: list[list[int]] = []
-        joined = _Way()
-        for length in self.lengths:
-            if length > self.pack:
-                joined = joined.and_then(self._made((length,)) or joined)
-                continue
-            room = next((cuts for cuts in packs if sum(cuts) + length <= self.pack), None)
-            if room is None:
-                packs.append([length])
-            else:
-                room.append(length)
-        return joined.and_then(_Way(tuple(tuple(cuts) for cuts in packs)))
+        rooms: list[int] = []
+        for length, count in counts.items():
+            at = 0
+            for _ in range(count):
+                while at < len(packs) and rooms[at] < length:
+                    at += 1
+                if at == len(packs):
+                    packs.append([])
+                    rooms.append(self.pack)
+                packs[at].append(length)
+                rooms[at] -= length
+        return _Way(tuple(tuple(cuts) for cuts in packs))
 
 
 def _parts(counts: tuple[int, ...]) -> Iterator[tuple[int, ...]]:

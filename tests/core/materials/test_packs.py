@@ -125,3 +125,21 @@ def test_many_lengths_too_long_for_a_chain_are_joined_one_by_one():
     packed = fewest_packs([100 + i % 7 for i in range(35)] + [30], 90, 1, 2)
     assert made_of(packed, 90, 2) == sum(100 + i % 7 for i in range(35)) + 30
     assert packed.at_least <= len(packed.packs)
+
+
+def test_a_long_list_of_packs_is_told_shortly():
+    packed = fewest_packs([41 + i for i in range(20)], 90, 1, 1)
+    assert packed.working(90, "mm").endswith("; and so on, one after the other.")
+    assert packed.working(90, "mm").count("cut into") == 6
+
+
+def test_a_hundred_thousand_equal_lengths_are_shared_out_at_once():
+    packed = fewest_packs([30] * 100_000, 100, 0, 0)
+    assert (len(packed.packs), packed.proven) == (33_334, True)
+
+
+def test_a_good_way_for_many_lengths_says_how_few_packs_might_do():
+    """Twenty each of 50, 30 and 20 in packs of 100: 20 packs would hold them, as all together are 2000."""
+    packed = fewest_packs([50, 30, 20] * 20, 100, 0, 0)
+    assert made_of(packed, 100, 0) == 2000
+    assert (len(packed.packs), packed.at_least, packed.proven) == (21, 20, False)
