@@ -53,6 +53,13 @@ FACE = (
 
 SIDES = (Field("cloth", "id", "Which cloth it is cut from, where that is not the cloth of the front."), *FACE[1:])
 
+FILLINGS = ("feather", "down", "polyester", "hollow-fibre", "microbead", "foam-crumb", "firm", "foam", "own")
+
+FIT = tuple(
+    Field(filling, "length", f"How much smaller than its pad a cover is made for this filling: {filling}.")
+    for filling in FILLINGS
+)
+
 AGAIN = (
     Field("width", "positive", "The second reading of the width."),
     Field("length", "positive", "The second reading of the height."),
@@ -77,7 +84,7 @@ INSERT = (
         "fill",
         "choice",
         "The filling, which decides the rule of fit.",
-        choices=("feather", "down", "polyester", "hollow-fibre", "microbead", "foam-crumb", "firm", "foam"),
+        choices=FILLINGS,
     ),
     Field(
         "measured",
@@ -268,6 +275,7 @@ JOB = (
     Field("client", "text", "Whom the job is for."),
     Field("notes", "text", "Anything worth remembering."),
     Field("units", "choice", "The units answers are written in.", required=True, choices=("in", "cm", "mm")),
+    Field("fit", "object", "The workroom's own rule of fit, by filling.", fields=FIT),
     Field("grid", "grid", "Cut sizes are rounded up to this; 0 for none."),
     Field("cushions", "list", "The covers to make.", required=True, fields=CUSHION),
     Field("cloths", "list", "The cloths they are cut from.", required=True, fields=CLOTH),

@@ -43,7 +43,7 @@ def _filling(cover: Made, job: Job) -> Iterator[Material]:
     filling = filling_of(cover.pad.size, cushion.insert.fill, units)
     if filling is None:
         return
-    named = (cushion.insert.fill or "filling").replace("-", " ")
+    named = "filling" if cushion.insert.fill in (None, "own") else str(cushion.insert.fill).replace("-", " ")
     each = f"{filling.text} for each pad"
     whole = f"{named}: {each}"
     if filling.weight is not None:

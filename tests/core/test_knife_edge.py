@@ -49,6 +49,33 @@ def test_the_fit_follows_the_filling(fill, side, expected):
     assert answer["cushions"][0]["rule"]
 
 
+def test_the_workrooms_own_rule_for_a_filling_comes_before_the_usual_one_and_after_the_covers_own_figure():
+    document = changed(example("harbour-room"), "/fit", {"polyester": "1 1/2 in", "feather": "3 in"})
+    own = plan(changed(document, "/cushions/0/cover/smaller_by", None), "quick")
+    assert finished(own) == ("16 1/2 in", "16 1/2 in")
+    assert own["cushions"][0]["rule"] == "polyester, by your own rule"
+    assert finished(plan(document, "quick")) == ("17 in", "17 in")
+
+
+@pytest.mark.parametrize(
+    ("rules", "expected", "rule"),
+    [
+        ({}, "17 in", "your own filling, as for polyester"),
+        ({"own": "0 in"}, "18 in", "your own filling, by your own rule"),
+    ],
+)
+def test_a_makers_own_filling_has_the_rule_it_is_given(rules, expected, rule):
+    document = changed(example("harbour-room"), "/cushions/0/insert/fill", "own")
+    answer = plan(changed(changed(document, "/cushions/0/cover/smaller_by", None), "/fit", rules), "quick")
+    assert finished(answer) == (expected, expected)
+    assert answer["cushions"][0]["rule"] == rule
+
+
+def test_a_rule_for_fillings_leaves_a_bolster_at_its_own_size():
+    document = changed(example("window-bench"), "/fit", {"polyester": "5 cm"})
+    assert plan(document, "quick")["cushions"][2]["smaller_by"]["text"] == "0 cm"
+
+
 @pytest.mark.parametrize(("fill", "side", "expected"), [("down", "40 cm", "37.5 cm"), ("feather", "45 cm", "40 cm")])
 def test_the_fit_in_centimetres_takes_off_round_centimetres(fill, side, expected):
     assert finished(one({"width": side, "length": side, "fill": fill}, units="cm"))[0] == expected

@@ -214,6 +214,8 @@ export default {
     'hint:/cloths/*/wash=before-cutting': 'Measures are of unwashed cloth; it is washed, then chalked and cut.',
     'hint:/cloths/*/wash=after-making': 'Each panel is cut larger by what the wash will take.',
     'hint:/cloths/*/sold_by': 'The shop cuts in whole steps of this.',
+    'cover.fits': 'Your own rule of fit, in this job',
+    'cover.byRule': 'the usual rule',
     'hint:/grid': 'Sizes you can chalk; rounded up, never down.',
   },
   parts: {},

@@ -9,6 +9,7 @@ export default {
     'option:/cushions/*/cover/front/pattern=centred': 'Centered',
     'option:/cushions/*/cover/back/pattern=centred': 'Centered',
     'option:/cushions/*/insert/fill=hollow-fibre': 'Hollow fiber',
+    'field:/fit/hollow-fibre': 'Smaller for hollow fiber',
     'option:/units=cm': 'Centimeters',
     'option:/units=mm': 'Millimeters',
     'option:/cloths/*/price/per=m': 'One meter',

@@ -70,6 +70,9 @@ def _rule(cushion: Cushion, job: Job, short: int) -> tuple[int, str]:
     if cushion.insert.measured in ("old-cover", "opening"):
         return 0, "the finished size was measured"
     fill = cushion.insert.fill
+    own = job.fits.get(fill or "")
+    if own is not None and cushion.kind != "bolster":
+        return own, f"{_OWN_WORDS.get(fill or '', fill)}, by your own rule"
     if fill == "foam" and cushion.kind == "boxed":
         return 0, "foam in a boxed cover"
     if cushion.kind == "bolster":
@@ -95,7 +98,11 @@ _FILL_WORDS = {
     "firm": "firm pad",
     "foam": "foam in a knife-edge cover",
     "foam-crumb": "foam crumb, as for polyester",
+    "own": "your own filling, as for polyester",
 }
+
+# What a filling is called where the maker has a rule for it, if not by its bare name.
+_OWN_WORDS = {"hollow-fibre": "hollow fibre", "foam-crumb": "foam crumb", "firm": "firm pad", "own": "your own filling"}
 
 
 def _amounts(job: Job) -> tuple[int, int]:

@@ -10,6 +10,7 @@ from plumpline.job.cloths import Cloth, read_cloth
 from plumpline.job.cushions import Cushion, Face, read_cushion
 from plumpline.job.habits import HABITS
 from plumpline.job.whole import Job, name_of
+from plumpline.measures import Measures
 from plumpline.problems import Problem
 
 
@@ -43,6 +44,7 @@ def read_job(document: object) -> tuple[Job | None, list[Problem]]:
         id=values["id"],
         units=values["units"],
         grid=values.get("grid", habits.grid),
+        fits=Measures(tuple(values.get("fit", {}).items())),
         cushions=tuple(cushion for cushion in cushions if cushion.at not in broken),
         cloths=tuple(cloths),
         questions=tuple(reading.questions),

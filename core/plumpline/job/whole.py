@@ -6,16 +6,21 @@ from dataclasses import dataclass
 
 from plumpline.job.cloths import Cloth
 from plumpline.job.cushions import Cushion
+from plumpline.measures import Measures
 from plumpline.problems import Problem
 
 
 @dataclass(frozen=True)
 class Job:
-    """A whole job, the questions its readings raise, and the cloths (by id) that something unread lies on."""
+    """A whole job, the questions its readings raise, and the cloths (by id) that something unread lies on.
+
+    `fits` is the workroom's own rule of fit: how much smaller than its pad a cover is made, in nm by filling.
+    """
 
     id: str
     units: str
     grid: int
+    fits: Measures
     cushions: tuple[Cushion, ...]
     cloths: tuple[Cloth, ...]
     questions: tuple[Problem, ...]

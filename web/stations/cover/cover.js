@@ -12,6 +12,8 @@ import { NextBar } from '../next-bar.js';
 import { visit } from '../visit.js';
 import { FinishedSize } from './finished-size.js';
 
+const FITS = ['feather', 'down', 'polyester', 'hollow-fibre', 'microbead', 'foam-crumb', 'firm', 'foam', 'own'].map((fill) => `/fit/${fill}`);
+
 const worked = (cushion) => workedCushions.value.find(({ id }) => id === lastOf(cushion));
 const panelOf = (cushion) => nearAnswer.value?.pieces.find((piece) => piece.cushion === lastOf(cushion));
 
@@ -66,7 +68,8 @@ export function Cover({ field }) {
           ${fit}${corners}${closing}
         </div>
         <div class="column">${front}${back}${sides}
-          <${Fields} title=${say('cover.cutting')}><${Field} at="/grid" /><//></div>
+          <${Fields} title=${say('cover.cutting')}><${Field} at="/grid" /><//>
+          <${Fields} title=${say('cover.fits')}>${FITS.map((at) => html`<${Field} key=${at} at=${at} none=${say('cover.byRule')} />`)}<//></div>
       </div>
     </main>
     <${NextBar} step=${toCloth()} />`;
