@@ -4,7 +4,7 @@ import js from '@eslint/js';
 const names = (text) => Object.fromEntries(text.split(' ').map((name) => [name, 'readonly']));
 const EVERYWHERE = names(
   'AbortController Blob CompressionStream DecompressionStream Event EventTarget File MessageChannel Response TextDecoder ' +
-    'TextEncoder URL URLSearchParams clearInterval clearTimeout console crypto fetch indexedDB performance ' +
+    'TextEncoder URL URLSearchParams atob clearInterval clearTimeout console crypto fetch indexedDB performance ' +
     'queueMicrotask setInterval setTimeout structuredClone',
 );
 const PAGE = names(

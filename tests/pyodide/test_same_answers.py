@@ -50,16 +50,16 @@ def in_pyodide(dist: Path, tmp_path_factory: pytest.TempPathFactory) -> dict[str
     return found
 
 
-@pytest.mark.parametrize(("request_", "holds"), [("quick", "cloths"), ("full", "cloths"), ("templates", "pdf")])
+@pytest.mark.parametrize(("asked", "holds"), [("quick", "cloths"), ("full", "cloths"), ("templates", "pdf")])
 @pytest.mark.parametrize("name", JOBS)
 def test_a_job_gets_the_same_answer_byte_for_byte_everywhere(
-    name: str, request_: str, holds: str, on_cpython: dict[str, Answers], in_pyodide: dict[str, Answers]
+    name: str, asked: str, holds: str, on_cpython: dict[str, Answers], in_pyodide: dict[str, Answers]
 ) -> None:
     answers = [*on_cpython.values(), *in_pyodide.values()]
-    first = answers[0][name, request_]
+    first = answers[0][name, asked]
     assert json.loads(first)["ok"][holds]
     for other in answers[1:]:
-        assert other[name, request_] == first
+        assert other[name, asked] == first
 
 
 def test_there_is_an_example_of_every_kind() -> None:

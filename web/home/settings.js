@@ -1,4 +1,4 @@
-// Settings: words, light, units and currency for new jobs; where jobs are kept; cautions; what the app is made of.
+// Settings: words, light, units and currency for new jobs, paper; where jobs are kept; cautions; what the app is made of.
 import { html, useEffect, useState } from '../parts/html.js';
 import { Choice } from '../parts/choice.js';
 import { Icon } from '../parts/icon.js';
@@ -56,7 +56,8 @@ export const Settings = () => html`<div class="screen settings">
   <${SaveTrouble} />
   <main class="screen-body"><div class="columns">
     <div class="column"><${Options} name="words" title="settings.words" /><${Options} name="light" title="settings.light" />
-      <${Options} name="units" title="settings.units" /><${Currency} /></div>
+      <${Options} name="units" title="settings.units" /><${Currency} />
+      <${Options} name="paper" title="settings.paper" /></div>
     <div class="column"><${Storage} /><${Cautions} /><${About} /></div>
   </div></main>
 </div>`;

@@ -1,4 +1,5 @@
-// Jobs as files: brought in only when whole (faults B23, B25, B35), saved as plain JSON that any version reads again.
+// Jobs as files: brought in only when whole (faults B23, B25, B35), saved as plain JSON that any version reads again;
+// and the papers of a job.
 import { ask, coreState } from '../boot/core.js';
 import { say } from '../words/words.js';
 
@@ -71,9 +72,15 @@ function parse(text) {
   }
 }
 
-export function jobFile(job) {
-  const name = (job.name ?? '').replace(/[^\p{L}\p{N} ._-]+/gu, ' ').trim().slice(0, 60) || 'job';
-  return new File([`${JSON.stringify(job, null, 2)}\n`], `${name}.plumpline.json`, { type: 'application/json' });
+const named = (job) => (job.name ?? '').replace(/[^\p{L}\p{N} ._-]+/gu, ' ').trim().slice(0, 60) || 'job';
+
+export const jobFile = (job) =>
+  new File([`${JSON.stringify(job, null, 2)}\n`], `${named(job)}.plumpline.json`, { type: 'application/json' });
+
+// A paper of a job: `pdf` is the file in base 64, as the core gives it, `what` the word for it.
+export function paperFile(job, pdf, what) {
+  const bytes = Uint8Array.from(atob(pdf), (sign) => sign.charCodeAt(0));
+  return new File([bytes], `${named(job)}, ${what}.pdf`, { type: 'application/pdf' });
 }
 
 const isStandalone = () => matchMedia('(display-mode: standalone)').matches || navigator.standalone === true;

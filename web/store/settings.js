@@ -1,8 +1,12 @@
-// The maker's settings, kept in the database and set on the page: words, light, usual units and currency.
+// The maker's settings, kept in the database and set on the page: words, light, usual units, currency and paper.
 import { effect, signal } from '../vendor/signals.mjs';
 import { transact } from './database.js';
 
-const FIRST = { words: 'en-GB', light: 'phone', units: 'in', currency: 'USD', kept: null };
+// Where offices use US Letter; A4 everywhere else.
+const LETTER = ['US', 'CA', 'MX'];
+const paper = LETTER.includes(new Intl.Locale(navigator.language).maximize().region) ? 'letter' : 'a4';
+
+const FIRST = { words: 'en-GB', light: 'phone', units: 'in', currency: 'USD', paper, kept: null };
 
 export const settings = signal(FIRST);
 

@@ -90,12 +90,15 @@ export const controls = {
     interlocked: ['radio', 'Shortest plan'],
     sun: ['button', 'Sunlight'],
     cloth: ['button', '{cloth}'],
+    templates: ['button', 'Full-size templates Save as PDF'],
+    shareNow: ['button', 'Share the file now'],
   },
   settings: {
     words: ['radio', { 'en-GB': 'British', 'en-US': 'American' }],
     light: ['radio', { phone: 'As the phone', light: 'Light', dark: 'Dark', sun: 'Sunlight, black on white' }],
     units: ['radio', { in: 'Inches', cm: 'Centimetres' }],
     currency: ['row', 'Currency'],
+    paper: ['radio', { a4: 'A4', letter: 'US Letter' }],
     keep: ['button', 'Ask to keep jobs safe'],
   },
 };

@@ -12,6 +12,7 @@ import { Ask } from './ask.js';
 import { Looking } from './looking.js';
 import { Notices } from './notices.js';
 import { OnePlan } from './one-plan.js';
+import { Papers } from './papers.js';
 import { Shopping } from './shopping.js';
 import { State } from './state.js';
 import { Troubles } from './troubles.js';
@@ -41,6 +42,7 @@ function Answer({ field }) {
       <${State} />
       <${Notices} />
       <${Shopping} />
+      <${Papers} />
     </div>
     <div class="column">
       <${Chooser} paths=${paths} chosen=${chosen} onChoose=${(path) => moveTo(inJob(openJob.value.id, 'cut', path))} />
