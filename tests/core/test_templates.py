@@ -189,6 +189,28 @@ def test_the_seam_line_of_a_tapered_panel_keeps_its_distance_all_round():
         assert kept.symmetric_difference(Polygon(piece.seam_line)).area < MM * MM / 100
 
 
+@pytest.mark.reference
+def test_every_mark_of_a_round_cover_in_two_backs_stands_on_its_edge():
+    from shapely import Point, Polygon
+
+    pieces = prepare(example("garden-rounds")).covers[0].pieces
+    assert {piece.part for piece in pieces} == {"front", "back-1", "back-2"}
+    for piece in pieces:
+        edge = Polygon(piece.outline).exterior
+        for mark in piece.marks:
+            assert all(edge.distance(Point(point)) < MM / 5 for point in mark.points), (piece.part, mark)
+
+
+@pytest.mark.reference
+def test_a_round_piece_is_cut_true_to_a_tenth_of_a_millimetre():
+    from shapely import Point, Polygon
+
+    disc = prepare(example("garden-rounds")).covers[0].pieces[0]
+    radius = disc.width / 2
+    drawn, true = Polygon(disc.outline), Point(radius, radius).buffer(radius, quad_segs=1000)
+    assert drawn.exterior.hausdorff_distance(true.exterior) < MM / 10 + MM / 100
+
+
 def test_a_job_with_problems_says_them():
     with pytest.raises(JobError) as caught:
         templates({})

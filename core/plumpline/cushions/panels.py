@@ -15,7 +15,7 @@ from plumpline.pieces import Mark, Outline, Piece, Point, Turns
 from plumpline.problems import Problem
 
 # A round outline is drawn by chords that lie no further than this inside it.
-SAG = NM_PER_CM // 20
+SAG = NM_PER_CM // 100
 
 
 @dataclass(frozen=True)
@@ -77,7 +77,7 @@ def cut_out(part: Part, cushion: Cushion, job: Job, count: int) -> Piece:
         seam=cushion.cover.seam,
         edges=part.edges,
         outline=_outline(part, cut),
-        marks=_edge_marks(cut),
+        marks=_edge_marks(cut, _side_level(part, cut)),
         shape="circle" if part.shape == "circle" else "rectangle",
         turns=part.turns,
     )
@@ -126,11 +126,18 @@ def _between(outline: Outline, top: int) -> Outline:
     return kept
 
 
-def _edge_marks(cut: Point) -> tuple[Mark, ...]:
+def _side_level(part: Part, cut: Point) -> int:
+    """How high the middle of the left and the right edge stands: on a part of a circle, where it is widest."""
+    if part.shape != "segment":
+        return cut[1] // 2
+    return int(cut[1] * (part.edges.bottom + part.middle[1]) / part.plain[1])
+
+
+def _edge_marks(cut: Point, side: int) -> tuple[Mark, ...]:
     w, h = cut
     return (
         Mark("top", "Top edge", ((w // 2, h),)),
-        Mark("centre", "Middle of each edge", ((w // 2, 0), (w, h // 2), (w // 2, h), (0, h // 2))),
+        Mark("centre", "Middle of each edge", ((w // 2, 0), (w, side), (w // 2, h), (0, side))),
     )
 
 
