@@ -11,9 +11,9 @@ since otherwise a panel would have fitted completely underneath all that is stil
 A state is the number of panels left of each kind and, for each place, the lowest row still open to it; states that
 are nowhere better than another are dropped, and so are those whose open rows no longer hold what is left, by area or by
 the weights of the covering programme (``weights``). When a level outgrows the width of the beam the states that wasted
-most for what they have laid go, and the search is no proof any more. The waste is counted in weights or in area by
-different guides, which also lay large or small panels first; several are tried (a beam search with a ratio as its
-guide: Libralesso and Fontan, *European Journal of Operational Research* 291 (2021) 883-893, from memory).
+most for what they have laid go, and the search is no proof any more. One guide counts both in area, the other by the
+weights of the rows; both are tried (a beam search with a ratio as its guide: Libralesso and Fontan, *European Journal
+of Operational Research* 291 (2021) 883-893, from memory).
 
 The search asks whether a length can be kept, so a run that fails without having dropped a state proves that no
 layout on these places is that short. For places in the columns of a repeat these are all layouts; for free panels
@@ -27,7 +27,6 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property
 from itertools import accumulate, pairwise
-from math import sqrt
 from operator import le
 from typing import Literal
 
@@ -42,7 +41,7 @@ _COMPARED = 12
 REMEMBERED = 5_000
 
 State = tuple[int, tuple[int, ...]]  # what is left of the kinds, and for each place the key of its lowest open row
-Guide = Literal["rows", "area", "larger first"]
+Guide = Literal["area", "rows"]
 Level = dict[State, tuple[float, State, int, int]]  # worth by the guide, where from, key of the move, length so far
 
 
@@ -62,15 +61,6 @@ class Place:
     variant: int
     way: Variant
     x: int
-
-
-def worth_of(guide: Guide, waste: int, laid: int) -> float:
-    """How good a state is that lost ``waste`` for what is ``laid``, both in weight or in area; less is better.
-
-    The waste for each unit laid; for "larger first" divided by the root of the mean area of the panels laid. All states
-    of a level have as many panels laid, so their number is left out.
-    """
-    return waste / laid / (sqrt(laid) if guide == "larger first" else 1)
 
 
 def places_of(desk: Desk, columns: list[list[tuple[int, ...]]]) -> list[Place]:
@@ -310,7 +300,7 @@ class _Run:
             waste, laid = self.most_weight - self.weight - open_weight + weight, self.weight - weight
         else:
             waste, laid = self.most_area - self.area - open_area + area, self.area - area
-        following[after] = (worth_of(self.guide, waste, max(laid, 1)), *move)
+        following[after] = (waste / max(laid, 1), *move)
 
     def _open(self, keys: tuple[int, ...]) -> tuple[int, int]:
         """The area within the target that is still open to panels that are left, and the most they can weigh there."""

@@ -19,6 +19,7 @@ MOST_SETS = 3_000
 MOST_PAIRS = 1_500
 
 Set = tuple[int, ...]
+Pair = tuple[int, int, tuple[int, object]]  # size and weight of a set, and its ways one after another
 
 
 @dataclass(frozen=True)
@@ -103,7 +104,12 @@ class SizedSets:
 
     def heaviest(self, weights: Sequence[int]) -> tuple[int, Set]:
         """The heaviest set and its weight; raises ``TooManySets`` if there are too many undominated pairs."""
-        pairs: list[tuple[int, int, tuple[int, object]]] = [(0, 0, (-1, None))]
+        _, weight, trail = self.pairs(weights)[-1]
+        return weight, self._set_of(trail)
+
+    def pairs(self, weights: Sequence[int]) -> list[Pair]:
+        """The undominated sets by size, each with its size and weight; raises ``TooManySets`` if they are too many."""
+        pairs: list[Pair] = [(0, 0, (-1, None))]
         for copies, ways in self.bars.groups:
             useful = [w for w in ways if weights[w] > 0]
             for _ in range(copies):
@@ -111,19 +117,18 @@ class SizedSets:
                 if len(longer) == len(pairs) and all(a[:2] == b[:2] for a, b in zip(longer, pairs, strict=True)):
                     break
                 pairs = longer
-        _, weight, trail = pairs[-1]
-        return weight, self._set_of(trail)
+        return pairs
 
     def _one_more(
-        self, pairs: list[tuple[int, int, tuple[int, object]]], ways: Sequence[int], weights: Sequence[int]
-    ) -> list[tuple[int, int, tuple[int, object]]]:
+        self, pairs: list[Pair], ways: Sequence[int], weights: Sequence[int]
+    ) -> list[Pair]:
         room, bars = self.bars.room, self.bars.bars
         offered = list(pairs)
         for way in ways:
             size, weight = bars[way].size, weights[way]
             offered += [(s + size, w + weight, (way, t)) for s, w, t in pairs if s + size <= room]
         offered.sort(key=lambda pair: (pair[0], -pair[1]))
-        kept: list[tuple[int, int, tuple[int, object]]] = []
+        kept: list[Pair] = []
         for pair in offered:
             if not kept or pair[1] > kept[-1][1]:
                 kept.append(pair)

@@ -2,8 +2,8 @@
 """The planner: first plans at once, then bounds, exact search where the job is small, then local search.
 
 Plan and bound meeting ends it, or the budget. The parts and their papers: ``skyline`` and ``search`` (plans),
-``active`` (exact and beam search), ``bounds`` with ``sets`` and ``simplex`` (proofs), ``straight`` (edge-to-edge
-cuts), ``choices`` and ``places`` (the rules of the cloth).
+``active`` (exact and beam search), ``niche_beam``, ``dive``, ``bounds`` with ``sets`` and ``simplex`` (proofs),
+``straight`` (edge-to-edge cuts), ``choices`` and ``places`` (the rules of the cloth).
 
 All of it is an iterator of slices, so that whoever asks can show the plan as it improves, answer something else in
 between, or stop: every part yields whenever it has done a little work (``budget.SLICE``), with the plan as it then
@@ -23,16 +23,22 @@ from plumpline.layout.choices import Choice, choices_of
 from plumpline.layout.desk import Desk, Spot
 from plumpline.layout.dive import dive
 from plumpline.layout.equal import lay_equal, suits
+from plumpline.layout.niche_beam import Measure, NicheBeam, Wall
 from plumpline.layout.piped import PipedPlanner
 from plumpline.layout.places import check
 from plumpline.layout.search import Best, Search, climb, lay_starts, share
+from plumpline.layout.sets import TooManySets
 from plumpline.layout.shaped import ShapedPlanner
 from plumpline.layout.shapes import boxed, check_shapes, is_shaped
 from plumpline.layout.straight import StraightSearch
 from plumpline.layout.strip import Placement, Plan, StraightPlan, Strip
 
-WIDTHS = (1, 6, 40, 250, 1_500, 9_000)
-GUIDES: tuple[Guide, ...] = ("rows", "larger first")
+WIDTHS = (1, 6, 30, 150, 800, 4_000)
+GUIDES: tuple[Guide, ...] = ("area", "rows")
+NARROW = (3, 15)  # widths of the niche beams before the bounds are known, and after that
+WIDE = (80, 400, 2_000, 10_000)
+MEASURES: tuple[Measure, ...] = ("weight", "area")
+WALLS: tuple[Wall, ...] = ("left", "higher")
 CLIMBED = 3
 MANY_SIZES = (3, 1)  # odds of a dive and of a climb to find a shorter plan where sizes are many
 FEW_SIZES = (1, 2)
@@ -94,6 +100,7 @@ class Planner:
         self.search = Search(strip, choices_of(strip), budget, self.random, self._report, enough)
         self.bounds = Bounds(strip, budget)
         self.proof: Bound | None = None
+        self.niche_beams: list[NicheBeam] = []
 
     @property
     def length(self) -> int | None:
@@ -120,8 +127,10 @@ class Planner:
                 bands = yield from StraightSearch(self.search, self.random).run(choices[:1])
             self.search.offer(bands.desk, bands.spots)
         # Where the repeat binds panels the beams find more than changes of the order do.
-        with self.budget.portion(1 if self.best.desk.free else 3, 4):
+        with self.budget.portion(3 if self.best.desk.free else 6, 7):
             yield from self._search_all(choices)
+        with self.budget.portion(1, 2):
+            yield from self._beam_niches(WIDE)
         yield from self._section(1, 5)
         if not self.search.over:
             with self.budget.portion(4, 5):
@@ -167,6 +176,10 @@ class Planner:
             # Few dives reach the length of the area where it can be reached, and then no bound is needed.
             with self.budget.portion(1, 5):
                 yield from dive(self.search, choices[:CLIMBED])
+        elif self.best.desk.free and 1 < len(self.best.desk.kinds) <= MOST_SECTIONED:
+            with self.budget.portion(1, 4):
+                self.niche_beams = yield from self._set_up_niche_beams(choices[:CLIMBED])
+                yield from self._beam_niches(NARROW)
         yield from self._bound()
         return choices
 
@@ -194,6 +207,25 @@ class Planner:
     def _meet(self) -> None:
         self.best.at_least = self.bounds.total().at_least
 
+    def _set_up_niche_beams(self, choices: Sequence[Choice]) -> Slices[list[NicheBeam]]:
+        """The beams over skylines for some choices; none where too many sets of panels fit side by side."""
+        beams = []
+        for choice in choices:
+            try:
+                beams.append(NicheBeam(self.search.desk(choice), self.budget))
+            except TooManySets:
+                return []
+            yield
+        return beams
+
+    def _beam_niches(self, widths: Sequence[int]) -> Slices[None]:
+        """Lay free panels of few sizes by beams of growing width over the skyline."""
+        for width, measure, wall, beam in product(widths, MEASURES, WALLS, self.niche_beams):
+            found = True
+            while found and not self.search.over:
+                spots = yield from beam.within(self.search.to_beat - 1, width, self.budget, measure, wall)
+                found = spots is not None and self.search.offer(beam.desk, spots)
+
     def _search_all(self, choices: Sequence[Choice]) -> Slices[None]:
         """Exact search over all settings: row by row for equal panels, else by beams of growing width.
 
@@ -212,7 +244,8 @@ class Planner:
             complete = yield from self._all(self._lay_equal(search) for search in searches)
         else:
             complete = False
-            for width, guide in product(WIDTHS, GUIDES):
+            guides = GUIDES[::-1] if self.best.desk.free else GUIDES
+            for width, guide in product(WIDTHS, guides):
                 complete = complete or (yield from self._all(self._beam(search, width, guide) for search in searches))
         if complete and everything and not self.search.over:
             self._exhausted(sum(search.states for search in searches))

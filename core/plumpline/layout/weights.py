@@ -8,11 +8,12 @@ the cloth, so that no row weighs more than a whole and the rows of a shortest co
 
 from __future__ import annotations
 
+from bisect import bisect_right
 from collections.abc import Sequence
 
 from plumpline.layout.budget import Budget
 from plumpline.layout.desk import Desk
-from plumpline.layout.sets import Bar, Bars, ListedSets, TooManySets
+from plumpline.layout.sets import Bar, Bars, ListedSets, SizedSets, TooManySets
 from plumpline.layout.simplex import Demand, fractional_cover
 
 WHOLE = 1 << 20  # what a full row weighs, roughly: weights are rounded to whole numbers
@@ -21,16 +22,27 @@ WHOLE = 1 << 20  # what a full row weighs, roughly: weights are rounded to whole
 def row_weights(desk: Desk, budget: Budget) -> list[list[int]]:
     """What each variant of each kind weighs; its width where there are too many rows to look at."""
     ways = [variant for kind in desk.kinds for variant in kind.variants]
-    bars = [Bar(way.w, None if way.columns is None else tuple(sorted(x for x, _ in way.columns))) for way in ways]
-    numbers = iter(range(len(ways)))
-    groups = [(kind.qty, tuple(next(numbers) for _ in kind.variants)) for kind in desk.kinds]
-    try:
-        rows = ListedSets(Bars(desk.width, tuple(bars), tuple(groups)), budget)
-    except TooManySets:
-        return [[way.w for way in kind.variants] for kind in desk.kinds]
+    bars, groups = _bars_of(desk)
     demands = [Demand(qty, of, tuple(ways[way].h for way in of)) for qty, of in groups]
-    cover = fractional_cover(demands, len(ways), rows.heaviest, budget)
-    return [[int(cover.weights[way] * WHOLE) for way in of] for _, of in groups]
+    rows_of: tuple[type[ListedSets] | type[SizedSets], ...] = (ListedSets, SizedSets)
+    for sets in rows_of:
+        try:
+            rows = sets(Bars(desk.width, bars, groups), budget)
+            cover = fractional_cover(demands, len(ways), rows.heaviest, budget)
+        except TooManySets:
+            continue
+        return [[int(cover.weights[way] * WHOLE) for way in of] for _, of in groups]
+    return [[way.w for way in kind.variants] for kind in desk.kinds]
+
+
+def _bars_of(desk: Desk) -> tuple[tuple[Bar, ...], tuple[tuple[int, tuple[int, ...]], ...]]:
+    """Each variant as a bar across the cloth, and the numbers of those of each kind."""
+    bars: list[Bar] = []
+    groups = []
+    for kind in desk.kinds:
+        groups.append((kind.qty, tuple(range(len(bars), len(bars) + len(kind.variants)))))
+        bars += [Bar(v.w, None if v.columns is None else tuple(sorted(x for x, _ in v.columns))) for v in kind.variants]
+    return tuple(bars), tuple(groups)
 
 
 class Fullest(dict[int, int]):
@@ -56,3 +68,23 @@ class Fullest(dict[int, int]):
             heaviest.append(most)
         self[open_slices] = heaviest[-1]
         return heaviest[-1]
+
+
+class Capacity(dict[int, tuple[int, int]]):
+    """The most that free panels side by side within a width can weigh, and the most of it that they can fill.
+
+    Raises ``TooManySets`` where there are too many sets of panels to look at.
+    """
+
+    def __init__(self, desk: Desk, weights: Sequence[Sequence[int]], budget: Budget) -> None:
+        super().__init__()
+        bars, groups = _bars_of(desk)
+        sets = SizedSets(Bars(desk.width, bars, groups), budget)
+        measures = [weight for of in weights for weight in of], [bar.size for bar in bars]
+        listed = [sets.pairs(measure) for measure in measures]
+        self.best = [([size for size, _, _ in pairs], [most for _, most, _ in pairs]) for pairs in listed]
+
+    def __missing__(self, width: int) -> tuple[int, int]:
+        weight, filled = [most[bisect_right(sizes, width) - 1] for sizes, most in self.best]
+        self[width] = weight, filled
+        return weight, filled
