@@ -126,8 +126,8 @@ class Planner:
             with self.budget.portion(1, 20):
                 bands = yield from StraightSearch(self.search, self.random).run(choices[:1])
             self.search.offer(bands.desk, bands.spots)
-        # Where the repeat binds panels the beams find more than changes of the order do.
-        with self.budget.portion(3 if self.best.desk.free else 6, 7):
+        # Where the repeat binds panels the beams find more than changes of the order do, and with many sizes less.
+        with self.budget.portion(6 if not self.best.desk.free else 3 if self.niche_beams else 1, 7):
             yield from self._search_all(choices)
         with self.budget.portion(1, 2):
             yield from self._beam_niches(WIDE)
