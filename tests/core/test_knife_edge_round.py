@@ -66,6 +66,19 @@ def test_discs_lie_staggered_where_that_is_shorter():
     assert all(len(entry["outline"]) >= 32 for entry in answer["layout"])
 
 
+def test_a_disc_by_itself_is_laid_where_its_motif_stands():
+    """One disc has no order to be laid in otherwise, so the search ends, though nothing proves the length: the motif
+    stands 5 in behind the cut end, 8 in are wanted, so it is the next one, 25 in on."""
+    entry = round_cover(back={"cloth": "k2"})
+    entry["cover"]["front"] = {"cloth": "k1", "pattern": "centred", "motif": "m1"}
+    motifs = [{"id": "m1", "across": "20 in", "along": "5 in"}]
+    print_ = cloth("60 in", repeat={"across": "27 in", "along": "25 in"}, motifs=motifs, start="measured")
+    document = job(entry, [print_, cloth("60 in", id="k2")])
+    answer = plan(document)
+    assert check(document, answer) > 0
+    assert answer["cloths"][0]["laid"]["text"] == "38 in"
+
+
 def test_a_wash_to_come_stretches_the_disc_the_way_it_will_shrink():
     answer = answer_to(round_cover(), shrinkage={"along": "0.1"}, wash="after-making")
     piece = answer["pieces"][0]

@@ -240,10 +240,10 @@ class NestSearch:
         self.from_plan = self._order_of(plan.placements)
 
     def steps(self, at_least: int) -> Slices[None]:
-        """Search until the budget is spent or the length proven."""
+        """Search until the budget is spent or the length proven; a panel by itself has but one order."""
         for order in self._starts():
             yield from self._try(order, UNLIMITED)
-        while self.items and not self.nest.budget.over and self.length > at_least:
+        while len(self.items) > 1 and not self.nest.budget.over and self.length > at_least:
             yield from self._try(self._changed(), self.overshoot)
             if self.stalled > 50 + 4 * len(self.items):
                 self._shake()
