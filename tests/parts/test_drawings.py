@@ -111,6 +111,25 @@ def test_every_panel_lies_on_the_cloth_to_scale_and_is_named(gallery: Gallery, p
     assert min(heights) / px >= 10
 
 
+def test_a_round_panel_is_drawn_round_and_named_like_any_other(gallery: Gallery) -> None:
+    """A circle fills π/4 of the square around it."""
+    page = gallery("plan&plan=round")
+    filled = page.locator(".plan-panel").evaluate_all(
+        """(all) => all.map((one) => {
+          const box = one.getBBox(), points = 40;
+          let inside = 0;
+          for (let i = 0; i < points; i++) for (let j = 0; j < points; j++) {
+            const point = new DOMPoint(box.x + (i + 0.5) * box.width / points, box.y + (j + 0.5) * box.height / points);
+            if (one.isPointInFill(point)) inside += 1;
+          }
+          return inside / points ** 2;
+        })"""
+    )
+    assert filled == pytest.approx([3.14159 / 4] * 6 + [1], abs=0.02)
+    names = page.locator(".plan-name").all_text_contents()
+    assert names == ["1", "1", "2", "2", "3", "3", "1 boxing"]
+
+
 def test_the_cut_end_lies_nearest_to_the_maker(gallery: Gallery) -> None:
     page = gallery("plan")
     cut_end = page.get_by_text("cut end").bounding_box()

@@ -8,6 +8,8 @@ from typing import Any
 from names import EIGHTHS, FieldNames, control, fields
 from playwright.sync_api import Locator, Page, expect
 
+from plumpline.fields import FACES_OF
+
 Document = dict[str, Any]
 MEASURE = re.compile(r"(?P<whole>[\d.]*) ?(?P<part>\d+/\d+)? (?P<unit>in|cm)")
 STATIONS = ("measure", "cover", "cloth", "cut")
@@ -138,7 +140,7 @@ class FieldMaker(Maker):
             self.press("measure.add")
             self.press("job.back")
         name = cushion.get("name", f"Cushion {number + 1}")
-        measured = ("/cushions/*/insert", "/cushions/*/name", "/cushions/*/quantity", "/cushions/*/size_from")
+        measured = tuple(f"/cushions/*/{name}" for name in ("kind", "insert", "name", "quantity", "size_from"))
         self.enter_fields(job, cushion, "/cushions/*/", only=measured)
         self.go_to("cover")
         if number:
@@ -161,7 +163,7 @@ class FieldMaker(Maker):
                 continue
             if not entry.pattern.startswith(only):
                 continue
-            value = value_at(values, rest)
+            value = value_at(values, rest) if on_cover(values, rest) else None
             if value is not None and not isinstance(value, dict):
                 self.set_field(job, values, entry, value, inside)
 
@@ -173,7 +175,7 @@ class FieldMaker(Maker):
         if not self.find(f"job.{entry.station}").get_attribute("aria-current"):
             self.go_to(entry.station)
         second = "/again/" in entry.pattern
-        name = entry.name.removesuffix(", 2nd reading")
+        name = entry.called(values.get("kind", "")).removesuffix(", 2nd reading")
         row = self.row(name)
         self.touch(row if inside is None else inside.get_by_role("button", name=re.compile(f"^Change {name}: ")))
         if second:
@@ -227,6 +229,12 @@ class FieldMaker(Maker):
         cloth = next(cloth for cloth in job["cloths"] if cloth["id"] == used)
         number = next(at for at, motif in enumerate(cloth["motifs"]) if motif["id"] == value)
         self.choose(cloth["motifs"][number].get("name", f"Motif {number + 1}"))
+
+
+def on_cover(values: Document, path: str) -> bool:
+    """Whether a field belongs to a part that the cover of this kind has: a bolster keeps a back it does not have."""
+    *_, part = ("", *path.split("/")[:2])
+    return part not in ("front", "back", "sides") or part in FACES_OF[values["kind"]]
 
 
 def value_at(values: Document, path: str) -> Any:

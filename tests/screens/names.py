@@ -21,16 +21,17 @@ EIGHTHS = {
 
 
 @cache
-def tables() -> dict[str, Any]:
-    """{"controls": {screen: {key: [role, name]}}, "fields": {pattern: {station, name, kind, …}}}, as in the file."""
-    program = (
-        "import(process.argv[1]).then(({ controls, fields }) => "
-        "process.stdout.write(JSON.stringify({ controls, fields })))"
-    )
-    file = (WEB / "words" / "controls.js").as_uri()
-    done = subprocess.run(["node", "-e", program, file], check=True, capture_output=True, text=True)
+def told_by(file: str) -> dict[str, Any]:
+    """Everything that a file of web/ holds as plain data."""
+    program = "import(process.argv[1]).then((all) => process.stdout.write(JSON.stringify(all)))"
+    done = subprocess.run(["node", "-e", program, (WEB / file).as_uri()], check=True, capture_output=True, text=True)
     found: dict[str, Any] = json.loads(done.stdout)
     return found
+
+
+def tables() -> dict[str, Any]:
+    """{"controls": {screen: {key: [role, name]}}, "fields": {pattern: {station, name, kind, …}}}, as in the file."""
+    return told_by("words/controls.js")
 
 
 @dataclass(frozen=True)
@@ -43,14 +44,18 @@ class FieldNames:
     kind: str
     view: bool = False
     options: dict[str, str] = field(default_factory=dict)
+    names: dict[str, str] = field(default_factory=dict)
+
+    def called(self, kind: str) -> str:
+        """Its name on a cushion of that kind."""
+        return self.names.get(kind, self.name)
 
 
 def fields() -> list[FieldNames]:
     """Every field, in the order of the file."""
+    known = FieldNames.__dataclass_fields__
     return [
-        FieldNames(
-            pattern, entry["station"], entry["name"], entry["kind"], entry.get("view", False), entry.get("options", {})
-        )
+        FieldNames(pattern, **{key: value for key, value in entry.items() if key in known})
         for pattern, entry in tables()["fields"].items()
     ]
 

@@ -6,11 +6,12 @@ from typing import Any
 
 import pytest
 from maker import FieldMaker
-from names import fields, tables
+from names import fields, tables, told_by
 from playwright.sync_api import Page
 
-from plumpline import plan
-from plumpline.fields import JOB, Field
+from plumpline import JobError, plan
+from plumpline.cushions.catalogue import KINDS
+from plumpline.fields import CLOSURE, FACES_OF, INSERT, JOB, Field
 
 EXAMPLES = sorted((Path(__file__).resolve().parents[2] / "core/plumpline/schema/examples").glob("job-*.json"))
 # What is kept but not looked at yet, what a document always says, and what only names an entry.
@@ -114,6 +115,46 @@ def plain_job(units: str, pattern: str) -> dict[str, Any]:
 def test_what_the_screens_call_usual_is_what_the_core_takes(pattern: str, value: str, units: str) -> None:
     job = plain_job(units, pattern)
     assert plan(put(plain_job(units, pattern), pattern, value)) == plan(job)
+
+
+def cover_closed(kind: str, closing: dict[str, str]) -> dict[str, Any]:
+    """A job of one cover of that kind ("knife-edge round"), closed so."""
+    made, shape = kind.split()
+    job: dict[str, Any] = json.loads((EXAMPLES[0].parent / "job-harbour-room.json").read_text("utf-8"))
+    cushion = job["cushions"][0]
+    sizes = dict.fromkeys(("width", "length", "diameter"), "16 in") | {"thickness": "3 in"}
+    known = {entry.name for entry in INSERT}
+    cushion |= {"kind": made, "quantity": 1}
+    cushion["insert"] = {"shape": shape} | {name: size for name, size in sizes.items() if name in known}
+    front = cushion["cover"]["front"]
+    cushion["cover"] = dict.fromkeys(FACES_OF[made], front) | {"closure": closing}
+    return job
+
+
+def is_refused(job: dict[str, Any]) -> bool:
+    """Whether the core says that such a cover is not closed in this way, or not there."""
+    try:
+        told = [notice["at"] for notice in plan(job, effort="quick")["notices"] if notice["level"] == "stop"]
+    except JobError as error:
+        told = [problem["at"] for problem in error.problems]
+    return any("/closure/" in at for at in told)
+
+
+@pytest.mark.parametrize("kind", told_by("stations/closures.js")["CLOSURES"])
+def test_every_kind_is_offered_the_ways_of_closing_that_the_core_makes_and_no_other(kind: str) -> None:
+    offered = told_by("stations/closures.js")["CLOSURES"][kind]
+    fields_of_closure = {entry.name: entry for entry in CLOSURE}
+    for closing in fields_of_closure["kind"].choices:
+        assert is_refused(cover_closed(kind, {"kind": closing})) == (closing not in offered), closing
+        for place in fields_of_closure["at"].choices:
+            refused = is_refused(cover_closed(kind, {"kind": closing, "at": place}))
+            assert refused == (place not in offered.get(closing, [])), f"{closing} at {place}"
+
+
+def test_the_pictures_offer_every_kind_that_the_core_makes() -> None:
+    pictures = tables()["controls"]["measure"]["kind"][1]
+    made = [" ".join(kind) for kind in KINDS]
+    assert sorted(pictures) == sorted(told_by("stations/closures.js")["CLOSURES"]) == sorted(made)
 
 
 def test_one_amount_for_both_sides_stays_with_the_other_when_one_gets_its_own(phone: Page) -> None:

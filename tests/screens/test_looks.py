@@ -18,7 +18,9 @@ LIGHTS = ["light", "dark", "sun"]
 ANSWER_MS = 60_000
 # One field of each kind of entry.
 ROWS = (
+    ("measure", "Kind"),
     ("measure", "Width"),
+    ("cover", "Closing"),
     ("cover", "Front pattern"),
     ("cover", "Seam allowance"),
     ("cloth", "Price"),
@@ -85,7 +87,7 @@ def screens(maker: Maker, name: str) -> Iterator[str]:
 @pytest.mark.parametrize("light", LIGHTS)
 def test_axe_finds_nothing_on_any_screen(handset: Phone, maker: Maker, axe: str, light: str) -> None:
     maker.page.emulate_media(color_scheme="dark" if light == "dark" else "light", reduced_motion="reduce")
-    name = bring_in(maker.page, "job-size-wanted")
+    name = bring_in(maker.page, "job-window-bench")
     if light == "sun":
         maker.page.evaluate("async () => (await import('./store/settings.js')).set('light', 'sun')")
     for screen in screens(maker, name):

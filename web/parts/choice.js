@@ -2,7 +2,7 @@
 //
 // Choice({label, options: [{value, text, hint?, icon?, picture?}], value, onInput, layout?, hideLabel?, problem?})
 //   layout   'list' (default, one under another) | 'row' (side by side, wrapping) | 'grid' (two columns) |
-//            'pictures' (each a drawing with its name beneath)
+//            'pictures' (each a drawing with its name beneath) | 'strip' (such pictures in one line)
 import { html, useId } from './html.js';
 import { Fractions } from './figure.js';
 import { Icon } from './icon.js';

@@ -7,8 +7,8 @@
 //   texts        the measures in words, for the name of the drawing
 //   labels       texts beside the dimension lines
 //   focus        the measure drawn in the accent colour, or null
-//   corners      {depth, run} nm for tapered corners, or null
-//   edge         the kind of edge: 'piped' draws the cord
+//   corners      {depth, run} nm for tapered corners, {radius} nm for rounded ones, or null
+//   edge         {kind, rims?}: 'piped' or 'trimmed' rims are drawn, the front's alone or 'both'; null for a plain one
 //   closing      {kind, at?, nm?} as of cushions/closing.js, or null
 //   note         a line of text under the drawing
 // CushionSketch({kind, shape})   the same as a small picture without measures, for a choice of kinds
@@ -30,8 +30,6 @@ const DRAWINGS = {
 
 const VIEW = { width: 340, bare: 160, labelled: 186 };
 const SKETCH = '56 6 204 136';
-
-export const shapesOf = (kind) => Object.keys(DRAWINGS[kind]);
 
 function drawingOf(kind, shape) {
   const shapes = DRAWINGS[kind] ?? DRAWINGS['knife-edge'];

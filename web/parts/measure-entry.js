@@ -9,6 +9,7 @@
 //   secondValue  a text or '': the tape was read twice; both are shown side by side
 //   reading      1 | 2: which of the two the tape and keys write (default 2 when secondValue is given)
 //   onReading(n) the maker touched the other reading
+//   hint         what to do while nothing is read yet (default: slide the tape, or use the keys)
 //   restAt       text at which the empty tape lies, e.g. the width while the height is asked for
 //   most         text of readings.json above which a message warns (the value is kept)
 //   ask          the core's door (request → promise); reads what neither table holds. Optional.
@@ -143,6 +144,7 @@ const HARDWARE = { in: /^[\d/.,\- ]$/, mm: /^[\d.,]$/ };
 
 export function MeasureEntry(props) {
   const { label, value, secondValue, unit, readings, onUnit, onReading, restAt, most, ask, problem, onDone } = props;
+  const { hint = say('slideOrType') } = props;
   const scale = scaleOf(unit);
   const twice = typeof secondValue === 'string';
   const reading = twice ? props.reading ?? 2 : 1;
@@ -224,7 +226,7 @@ export function MeasureEntry(props) {
   return html`<div class="measure" ref=${root} role="group" aria-label=${label} onKeyDown=${onKeyDown}>
     ${twice
       ? html`<${TwoReadings} label=${label} ...${both} current=${reading} onReading=${onReading} />`
-      : html`<${OneReading} label=${label} shown=${shown} known=${known} hint=${say('slideOrType')} />`}
+      : html`<${OneReading} label=${label} shown=${shown} known=${known} hint=${hint} />`}
     <p class="measure-told${problem || known.problem ? ' measure-problem' : ''}" role="status">
       <${Fractions} text=${pending ? '' : told} /></p>
     <p class="visually-hidden" aria-live="polite">${said.value || null}</p>

@@ -9,7 +9,8 @@ import { say } from './words.js';
 const NM_PER_UNIT = 1e6;
 const ARROWS = { away: 0, right: 90, toward: 180, left: 270 };
 const SIGN_PX = 6.6;
-const LEAST_PX_WITH_WORDS = 16;
+const LEAST_PX_WITH_WORDS = 13;
+const LEAST_PX_WITH_TWO_LINES = 34;
 const LEAST_PX_BETWEEN_POINTS = 12;
 
 export const units = (nm) => nm / NM_PER_UNIT;
@@ -48,14 +49,27 @@ function MarkedPanelWords({ entry, box, px }) {
     ${roomy && entry.up && html`<${Arrow} x=${box.x + 10 * px} y=${box.y + 11 * px} size=${10 * px} up=${entry.up} />`}`;
 }
 
+/** The whole label in one line along a long narrow panel: boxing, zip bands. Null where it is not one, or too short. */
+function StripWords({ entry, box, px }) {
+  const [across, along] = [box.width / px, box.height / px];
+  const label = entry.label ?? '';
+  const size = Math.min(13, Math.min(across, along) * 0.6);
+  if (Math.min(across, along) >= LEAST_PX_WITH_TWO_LINES || Math.max(across, along) < label.length * size * 0.62 + 8) return null;
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  return html`<text class="plan-name" x=${x} y=${y} font-size=${size * px} text-anchor="middle" dominant-baseline="central"
+    transform=${along > across ? `rotate(-90 ${x} ${y})` : undefined}>${label}</text>`;
+}
+
 function PlainPanelWords({ entry, box, px }) {
+  const strip = StripWords({ entry, box, px });
+  if (strip) return strip;
   const across = box.width / px;
   const along = box.height / px;
   const [first, rest] = nameLines(entry.label ?? '');
   const middle = box.x + box.width / 2;
   const centre = box.y + box.height / 2;
   const roomy = across >= 44 && along >= 62;
-  const line = along >= 40 && rest && across >= 34;
+  const line = along >= 40 && rest && across >= LEAST_PX_WITH_TWO_LINES;
   const large = roomy ? 20 : Math.min(17, along * 0.45, across * 0.5);
   const small = Math.min(12.5, across / 3.4);
   const shift = roomy ? 0 : line ? -large * 0.42 : 0;

@@ -1,8 +1,11 @@
-// What the screens know of a field by its path: its name, its entry, the words for its value, and when it is shown.
+// What the screens know of a field by its path: its name, its entry, its choices, and the words for its value.
+import { CushionSketch } from '../parts/cushion-drawing.js';
+import { html } from '../parts/html.js';
 import { entryOf, parentOf, patternOf, valueAt } from '../store/pointer.js';
 import { fields } from '../words/controls.js';
 import { has, say } from '../words/words.js';
 import { percentOf } from './percent.js';
+import { isOffered } from './shown.js';
 
 export const isField = (path) => Object.hasOwn(fields, patternOf(path));
 // Whether a field is taken on its station itself; any other is a sheet over it.
@@ -14,18 +17,39 @@ const ICONS = {
   '/cloths/*/up': { away: 'up', toward: 'down', left: 'back', right: 'forward' },
 };
 
-export const labelOf = (path) => say(`field:${patternOf(path)}`);
+// The key of a field's name: some are called otherwise in some kinds of cover.
+export function labelKey(job, path) {
+  const pattern = patternOf(path);
+  const kind = entryOf(path).startsWith('/cushions/') ? valueAt(job, `${entryOf(path)}/kind`) : undefined;
+  return fields[pattern].names?.[kind] ? `${pattern}=${kind}` : pattern;
+}
 
-// The front's explanations serve the back as well.
+export const labelOf = (job, path) => say(`field:${labelKey(job, path)}`);
+
+// The front's explanations serve the other faces as well.
 const hintKey = (path) => `hint:${patternOf(path).replace(/\/cover\/(back|sides)\//, '/cover/front/')}`;
 const wordAt = (key) => (has(key) ? say(key) : undefined);
-export const hintOf = (path) => wordAt(hintKey(path));
+export const hintOf = (job, path) => wordAt(`hint:${labelKey(job, path)}`) ?? wordAt(hintKey(path));
 
-export function optionsOf(path) {
-  const pattern = patternOf(path);
-  return Object.keys(fields[pattern].options).map((value) => ({
-    value, text: say(`option:${pattern}=${value}`), hint: wordAt(`${hintKey(path)}=${value}`), icon: ICONS[pattern]?.[value] }));
+// A kind is drawn in the cushion's shape, a shape in the cushion's kind.
+const sketches = {
+  '/cushions/*/kind': (cushion, kind) => ({ kind, shape: cushion.insert.shape }),
+  '/cushions/*/insert/shape': (cushion, shape) => ({ kind: cushion.kind, shape }),
+};
+
+function pictureOf(job, path, value) {
+  const sketch = sketches[patternOf(path)];
+  return sketch && html`<${CushionSketch} ...${sketch(valueAt(job, entryOf(path)), value)} />`;
 }
+
+export function optionsOf(job, path) {
+  const pattern = patternOf(path);
+  return Object.keys(fields[pattern].options).filter((value) => isOffered(job, path, value)).map((value) => ({
+    value, text: say(`option:${pattern}=${value}`), hint: wordAt(`${hintKey(path)}=${value}`), icon: ICONS[pattern]?.[value],
+    picture: pictureOf(job, path, value) }));
+}
+
+const optionText = (path, value) => wordAt(`option:${patternOf(path)}=${value}`);
 
 // What an entry of a list is called: the maker's own name for it, or its number.
 export function nameOf(job, path) {
@@ -41,15 +65,15 @@ export function nameOf(job, path) {
 export const clothPath = (id) => `/cloths/${id}`;
 
 const words = {
-  choice: (path, value) => optionsOf(path).find((option) => option.value === value)?.text ?? value,
-  length: (path, value) => optionsOf(path).find((option) => option.value === value)?.text ?? value,
+  choice: (path, value) => optionText(path, value) ?? value,
+  length: (path, value) => optionText(path, value) ?? value,
   percent: (_path, value) => say('cloth.percent', { percent: percentOf(value) }),
   signed: (path, value) => `${value.replace(/^[-−]/, '')}, ${sideOf(path, value)}`,
   cloth: (_path, value, job) => (valueAt(job, clothPath(value)) ? nameOf(job, clothPath(value)) : value),
   motif: (path, value, job) => motifName(job, path, value),
 };
 
-const sideOf = (path, value) => optionsOf(path)[/^[-−]/.test(value) ? 1 : 0].text.toLowerCase();
+const sideOf = (path, value) => optionText(path, /^[-−]/.test(value) ? '-' : '').toLowerCase();
 
 // The cloth a face is cut from, as the path of its entry; sides that name none are cut from that of the front.
 export const clothOfFace = (job, path) => clothPath(valueAt(job, `${parentOf(path)}/cloth`)
@@ -75,38 +99,9 @@ export function usualValue(job, path) {
   return inWords(job, path, typeof usual === 'object' ? usual[job.units] : usual);
 }
 
-const whenPattern = (job, path, pattern) => valueAt(job, path.replace(/\/(motif|group|offset\/\w+)$/, '/pattern')) === pattern;
-const whenSet = (job, path) => valueAt(job, path) !== undefined;
-
-const isPadTaped = (job, insert) => ['insert', 'foam', undefined].includes(valueAt(job, `${insert}/measured`))
-  && valueAt(job, `${entryOf(insert)}/size_from`) !== 'finished';
-
-// Fields that make sense only after another; a value that is there is always shown.
-const conditions = [
-  [/\/(motif|offset\/\w+)$/, (job, path) => whenPattern(job, path, 'centred')],
-  [/\/group$/, (job, path) => whenPattern(job, path, 'alike')],
-  [/\/insert\/clearance$/, (job, path) => valueAt(job, `${parentOf(path)}/measured`) === 'opening'],
-  [/\/insert\/again\/\w+$/, () => false],
-  [/\/insert\/label\/\w+$/, (job, path) => whenSet(job, path.replace('/label/', '/')) && isPadTaped(job, parentOf(parentOf(path)))],
-  [/\/insert\/measured$/, (job, path) => valueAt(job, `${entryOf(path)}/size_from`) !== 'finished'],
-  [/\/price\/(per|currency)$/, (job, path) => whenSet(job, parentOf(path))],
-  [/\/wash$/, (job, path) => whenSet(job, `${parentOf(path)}/shrinkage`)],
-  [/\/start$/, (job, path) => ['repeat', 'motifs', 'flaws'].some((name) => whenSet(job, `${parentOf(path)}/${name}`))],
-  [/\/edge\/(rims|join|pack)$/, (job, path) => valueAt(job, `${parentOf(path)}/kind`) === 'trimmed'],
-  [/\/edge\/hidden_joins$/, (job, path) => whenSet(job, `${parentOf(path)}/pack`)],
-  [/\/corners\/(depth|run)$/, (job, path) => valueAt(job, `${parentOf(path)}/kind`) === 'tapered'],
-  [/\/corners\/radius$/, (job, path) => valueAt(job, `${parentOf(path)}/kind`) === 'rounded'],
-  [/\/repeat\/drop$/, (job, path) => whenSet(job, parentOf(path))],
-];
-
-export function isShown(job, path) {
-  const condition = conditions.find(([pattern]) => pattern.test(path));
-  return !condition || whenSet(job, path) || condition[1](job, path);
-}
-
 // A field's name with its cushion or cloth before it, for lists of problems: "long sofa, Width".
 export function fullName(job, path) {
   const entry = entryOf(path);
   if (!isField(path)) return entry && valueAt(job, entry) ? nameOf(job, entry) : '';
-  return entry ? say('job.entryField', { entry: nameOf(job, entry), field: labelOf(path) }) : labelOf(path);
+  return entry ? say('job.entryField', { entry: nameOf(job, entry), field: labelOf(job, path) }) : labelOf(job, path);
 }

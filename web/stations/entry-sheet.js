@@ -36,11 +36,12 @@ function Bar({ at, close }) {
 export function EntrySheet({ at }) {
   const close = () => lookAt(inJob(openJob.value.id, place.value.station, entryOf(at)));
   const Entry = ENTRIES[kindOf(at)];
-  return html`<${Sheet} title=${labelOf(at)} onClose=${close} footer=${html`<${Bar} at=${at} close=${close} />`}>
+  const hint = hintOf(job.value, at);
+  return html`<${Sheet} title=${labelOf(job.value, at)} onClose=${close} footer=${html`<${Bar} at=${at} close=${close} />`}>
     <div class="entry stack">
-      ${hintOf(at) && html`<p class="note">${hintOf(at)}</p>`}
+      ${hint && html`<p class="note">${hint}</p>`}
       <${Problems} at=${at} />
-      <${Entry} at=${at} label=${labelOf(at)} value=${plainValue(at)} />
+      <${Entry} at=${at} label=${labelOf(job.value, at)} value=${plainValue(at)} />
     </div>
   <//>`;
 }

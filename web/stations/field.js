@@ -5,8 +5,9 @@ import { Icon } from '../parts/icon.js';
 import { Row, Rows } from '../parts/row.js';
 import { job } from '../store/session.js';
 import { say } from '../words/words.js';
-import { isShown, labelOf, shownValue, usualValue } from './catalogue.js';
+import { labelOf, shownValue, usualValue } from './catalogue.js';
 import { problemsAt } from './problems.js';
+import { isShown } from './shown.js';
 import { open } from './visit.js';
 
 export const problemText = (at) => problemsAt(at).map(({ text }) => text).join(' ') || undefined;
@@ -21,7 +22,7 @@ export function Problems({ at }) {
 export function Field({ at, none, usual = usualValue(job.value, at) }) {
   if (!isShown(job.value, at)) return null;
   const value = shownValue(job.value, at);
-  return html`<${Row} label=${labelOf(at)} value=${value ?? none ?? (usual && say('job.usualIs', { value: usual }))}
+  return html`<${Row} label=${labelOf(job.value, at)} value=${value ?? none ?? (usual && say('job.usualIs', { value: usual }))}
     muted=${value === undefined} problem=${problemText(at)} onOpen=${() => open(at)} />`;
 }
 

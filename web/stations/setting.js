@@ -1,8 +1,10 @@
 // Setting and emptying fields of the open job, with what has to go along: a price needs its unit, a closure its kind.
 import { clear, drop, insert, put, remove } from '../store/changes.js';
-import { lastOf, parentOf, valueAt } from '../store/pointer.js';
+import { entryOf, lastOf, parentOf, patternOf, valueAt } from '../store/pointer.js';
 import { edit, job } from '../store/session.js';
 import { settings } from '../store/settings.js';
+import { madeInto, measuresMadeSmaller } from './kinds.js';
+import { closedAt } from './shown.js';
 
 // The field that gives its group a meaning: without it the group goes, and the group cannot be without it.
 const HEADS = [
@@ -20,15 +22,30 @@ function companions(at) {
     .map(([beside, value]) => put(beside, value));
 }
 
-// A length that held for both sides stays with the other one when one side gets its own.
+// A length that held for every measure stays with the others when one gets its own.
 function parted(at, value) {
   const both = /\/smaller_by\/\w+$/.test(at) ? valueAt(job.value, parentOf(at)) : undefined;
   if (typeof both !== 'string') return put(at, value);
-  return put(parentOf(at), { width: both, length: both, [lastOf(at)]: value });
+  const names = measuresMadeSmaller(job.value, entryOf(at));
+  return put(parentOf(at), { ...Object.fromEntries(names.map((name) => [name, both])), [lastOf(at)]: value });
 }
 
+// Closed in another way, a cover may have to be closed elsewhere: the place is left out, and the usual one taken.
+function closedBy(at, kind) {
+  const cushion = valueAt(job.value, entryOf(at));
+  const { at: place } = cushion.cover.closure ?? {};
+  return [put(at, kind), ...(place && !closedAt(cushion, kind).includes(place) ? [drop(`${parentOf(at)}/at`)] : [])];
+}
+
+// Fields whose change takes others along.
+const leading = {
+  '/cushions/*/kind': (at, value) => madeInto(job.value, entryOf(at), value),
+  '/cushions/*/cover/closure/kind': closedBy,
+};
+
 export function setField(at, value) {
-  edit([...companions(at), parted(at, value)]);
+  const lead = leading[patternOf(at)];
+  edit(lead ? lead(at, value) : [...companions(at), parted(at, value)]);
 }
 
 const IS_HEAD = /\/((closure|corners|edge)\/kind|price\/amount)$/;

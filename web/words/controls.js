@@ -20,7 +20,8 @@
 //   length    radio buttons named by `options`, or "Another length" and the tape's keys
 // "Done" closes an entry, "Leave out" empties the field. A field with `view` is taken on the station itself, without a
 // sheet: there "Next: …" goes on and "Back" returns to the list. Second readings are reached by "Read again" beside the
-// first. A field with `after` is on the screen only once that other field makes sense of it; so are `drop`, `motifs` and
+// first. A field with `names` is called otherwise in the kinds of cover named there; of the measures and faces only those
+// are on the screen that the cushion's kind and shape have. A field with `after` is on the screen only once that other field makes sense of it; so are `drop`, `motifs` and
 // `start` once there is a repeat, `wash` once there is shrinkage, `per` and `currency` once there is a price. `usual` is
 // what the core takes while the field is not set (by the job's units where it depends on them).
 
@@ -65,6 +66,8 @@ export const controls = {
     again: ['button', 'Read again'],
     square: ['button', 'Square: same height'],
     next: ['button', 'Next: {next}'],
+    kind: ['radio', { 'knife-edge rectangle': 'Knife-edge', 'knife-edge round': 'Round', 'boxed rectangle': 'Boxed',
+      'boxed round': 'Boxed round', 'bolster bolster': 'Bolster' }],
   },
   cover: {
     cushion: ['button', '{cushion}'],
@@ -109,19 +112,24 @@ const steps = { '1/8 yd': '1/8 yd', '1/4 yd': '1/4 yd', '1/2 yd': '1/2 yd', '1 y
 const grids = { '1/16 in': '1/16 in', '1/8 in': '1/8 in', '1/4 in': '1/4 in', '1/2 in': '1/2 in',
   '1 mm': '1 mm', '5 mm': '5 mm', '1 cm': '1 cm', 0: 'None: the exact size' };
 
-const face = (part, side) => ({
-  [`/cushions/*/cover/${part}/cloth`]: { name: `${side} cloth`, kind: 'cloth' },
-  [`/cushions/*/cover/${part}/pattern`]: { name: `${side} pattern`, kind: 'choice', usual: 'free',
-    options: { free: 'Free', alike: 'All alike', centred: 'Centred' } },
-  [`/cushions/*/cover/${part}/motif`]: { name: `${side} motif`, kind: 'motif', after: 'pattern' },
-  [`/cushions/*/cover/${part}/offset/across`]: { name: `${side} off centre, across`, kind: 'signed', after: 'pattern',
-    options: { '': 'To the right', '-': 'To the left' } },
-  [`/cushions/*/cover/${part}/offset/along`]: { name: `${side} off centre, along`, kind: 'signed', after: 'pattern',
-    options: { '': 'Above', '-': 'Below' } },
-  [`/cushions/*/cover/${part}/turn`]: { name: `${side} turning`, kind: 'choice', usual: 'quarter',
-    options: { none: 'No turning', half: 'Half turns at most', quarter: 'As the cloth allows' } },
-  [`/cushions/*/cover/${part}/group`]: { name: `${side} alike with`, kind: 'text', after: 'pattern' },
-});
+// `byKind` is what the part is called in some kinds of cover.
+const face = (part, side, byKind = {}) => {
+  const called = (what) => ({ name: `${side} ${what}`,
+    names: Object.fromEntries(Object.entries(byKind).map(([kind, called]) => [kind, `${called} ${what}`])) });
+  return {
+    [`/cushions/*/cover/${part}/cloth`]: { ...called('cloth'), kind: 'cloth' },
+    [`/cushions/*/cover/${part}/pattern`]: { ...called('pattern'), kind: 'choice', usual: 'free',
+      options: { free: 'Free', alike: 'All alike', centred: 'Centred' } },
+    [`/cushions/*/cover/${part}/motif`]: { ...called('motif'), kind: 'motif', after: 'pattern' },
+    [`/cushions/*/cover/${part}/offset/across`]: { ...called('off centre, across'), kind: 'signed', after: 'pattern',
+      options: { '': 'To the right', '-': 'To the left' } },
+    [`/cushions/*/cover/${part}/offset/along`]: { ...called('off centre, along'), kind: 'signed', after: 'pattern',
+      options: { '': 'Above', '-': 'Below' } },
+    [`/cushions/*/cover/${part}/turn`]: { ...called('turning'), kind: 'choice', usual: 'quarter',
+      options: { none: 'No turning', half: 'Half turns at most', quarter: 'As the cloth allows' } },
+    [`/cushions/*/cover/${part}/group`]: { ...called('alike with'), kind: 'text', after: 'pattern' },
+  };
+};
 
 const on = (station, fields) =>
   Object.fromEntries(Object.entries(fields).map(([path, field]) => [path, { station, ...field }]));
@@ -138,22 +146,25 @@ export const fields = {
     '/cushions/*/insert/measured': { name: 'Tape laid on', kind: 'choice', usual: 'insert',
       options: { insert: 'The pad itself', label: 'Its label only', foam: 'Foam', 'old-cover': 'The old cover, seam to seam',
         opening: 'An opening to fill' } },
-    '/cushions/*/insert/shape': { name: 'Shape', kind: 'choice', options: { rectangle: 'Rectangle or square', round: 'Round', bolster: 'Bolster' } },
+    '/cushions/*/kind': { name: 'Kind', kind: 'choice', options: { 'knife-edge': 'Knife-edge', boxed: 'Boxed', bolster: 'Bolster' } },
+    '/cushions/*/insert/shape': { name: 'Shape', kind: 'choice',
+      options: { rectangle: 'Rectangle or square', round: 'Round', bolster: 'Bolster' } },
     '/cushions/*/insert/width': { name: 'Width', kind: 'measure', view: true },
-    '/cushions/*/insert/length': { name: 'Height', kind: 'measure', view: true },
+    '/cushions/*/insert/length': { name: 'Height', names: { boxed: 'Height or depth', bolster: 'Length' }, kind: 'measure', view: true },
     '/cushions/*/insert/diameter': { name: 'Diameter', kind: 'measure', view: true },
     '/cushions/*/insert/thickness': { name: 'Thickness', kind: 'measure', view: true },
     '/cushions/*/insert/again/width': { name: 'Width, 2nd reading', kind: 'measure', view: true,
       after: '/cushions/*/insert/width' },
-    '/cushions/*/insert/again/length': { name: 'Height, 2nd reading', kind: 'measure', view: true,
-      after: '/cushions/*/insert/length' },
+    '/cushions/*/insert/again/length': { name: 'Height, 2nd reading', names: { boxed: 'Height or depth, 2nd reading',
+      bolster: 'Length, 2nd reading' }, kind: 'measure', view: true, after: '/cushions/*/insert/length' },
     '/cushions/*/insert/again/diameter': { name: 'Diameter, 2nd reading', kind: 'measure', view: true,
       after: '/cushions/*/insert/diameter' },
     '/cushions/*/insert/again/thickness': { name: 'Thickness, 2nd reading', kind: 'measure', view: true,
       after: '/cushions/*/insert/thickness' },
     '/cushions/*/insert/clearance': { name: 'Clearance', kind: 'measure', after: '/cushions/*/insert/measured' },
     '/cushions/*/insert/label/width': { name: 'Width on the label', kind: 'measure', after: '/cushions/*/insert/width' },
-    '/cushions/*/insert/label/length': { name: 'Height on the label', kind: 'measure', after: '/cushions/*/insert/length' },
+    '/cushions/*/insert/label/length': { name: 'Height on the label', names: { boxed: 'Height or depth on the label',
+      bolster: 'Length on the label' }, kind: 'measure', after: '/cushions/*/insert/length' },
     '/cushions/*/insert/label/diameter': { name: 'Diameter on the label', kind: 'measure', after: '/cushions/*/insert/diameter' },
     '/cushions/*/insert/label/thickness': { name: 'Thickness on the label', kind: 'measure', after: '/cushions/*/insert/thickness' },
     '/cushions/*/insert/fill': { name: 'Filling', kind: 'choice',
@@ -162,10 +173,10 @@ export const fields = {
         own: 'My own filling' } },
   }),
   ...on('cover', {
-    '/cushions/*/kind': { name: 'Kind', kind: 'choice', options: { 'knife-edge': 'Knife-edge', boxed: 'Boxed', bolster: 'Bolster' } },
     '/cushions/*/cover/smaller_by': { name: 'Smaller than the pad by', kind: 'measure' },
     '/cushions/*/cover/smaller_by/width': { name: 'Smaller in width alone', kind: 'measure' },
-    '/cushions/*/cover/smaller_by/length': { name: 'Smaller in height alone', kind: 'measure' },
+    '/cushions/*/cover/smaller_by/length': { name: 'Smaller in height alone', names: { boxed: 'Smaller in height or depth alone',
+      bolster: 'Smaller in length alone' }, kind: 'measure' },
     '/cushions/*/cover/smaller_by/diameter': { name: 'Smaller in diameter', kind: 'measure' },
     '/cushions/*/cover/seam': { name: 'Seam allowance', kind: 'measure' },
     '/cushions/*/cover/side_seam': { name: 'Seam at the two sides', kind: 'measure' },
@@ -191,21 +202,22 @@ export const fields = {
         open: 'Left open' } },
     '/cushions/*/cover/closure/at': { name: 'Closed at', kind: 'choice',
       options: { bottom: 'The bottom edge', back: 'Across the back', boxing: 'In the boxing' } },
-    '/cushions/*/cover/closure/opening': { name: 'Opening', kind: 'measure' },
-    '/cushions/*/cover/closure/length': { name: 'Zip length', kind: 'measure' },
-    '/cushions/*/cover/closure/zip_seam': { name: 'Seam at the zip', kind: 'measure',
+    '/cushions/*/cover/closure/opening': { name: 'Opening', kind: 'measure', after: '/cushions/*/cover/closure/kind' },
+    '/cushions/*/cover/closure/length': { name: 'Zip length', kind: 'measure', after: '/cushions/*/cover/closure/kind' },
+    '/cushions/*/cover/closure/zip_seam': { name: 'Seam at the zip', kind: 'measure', after: '/cushions/*/cover/closure/kind',
       usual: { in: '3/4 in', cm: '2 cm', mm: '2 cm' } },
-    '/cushions/*/cover/closure/overlap': { name: 'Overlap', kind: 'measure' },
-    '/cushions/*/cover/closure/hem': { name: 'Each hem takes', kind: 'measure', usual: { in: '1 in', cm: '2.5 cm', mm: '2.5 cm' } },
+    '/cushions/*/cover/closure/overlap': { name: 'Overlap', kind: 'measure', after: '/cushions/*/cover/closure/kind' },
+    '/cushions/*/cover/closure/hem': { name: 'Each hem takes', kind: 'measure', after: '/cushions/*/cover/closure/kind',
+      usual: { in: '1 in', cm: '2.5 cm', mm: '2.5 cm' } },
     '/cushions/*/cover/closure/seam': { name: 'Seam at the closing edge', kind: 'measure' },
     '/cushions/*/cover/boxing/kind': { name: 'Boxing', kind: 'choice', usual: 'band',
       options: { band: 'One band', 'front-and-sides': 'A piece for each side' } },
     '/cushions/*/cover/boxing/returns': { name: 'Zip band returns', kind: 'measure', usual: { in: '4 in', cm: '10 cm', mm: '10 cm' } },
     '/cushions/*/cover/ends': { name: 'Bolster ends', kind: 'choice', usual: 'flat',
       options: { flat: 'Flat', gathered: 'Gathered' } },
-    ...face('front', 'Front'),
+    ...face('front', 'Front', { bolster: 'Body' }),
     ...face('back', 'Back'),
-    ...face('sides', 'Sides'),
+    ...face('sides', 'Sides', { boxed: 'Boxing', bolster: 'Ends' }),
     '/fit/feather': { name: 'Smaller for feather', kind: 'measure' },
     '/fit/down': { name: 'Smaller for down', kind: 'measure' },
     '/fit/polyester': { name: 'Smaller for polyester', kind: 'measure' },

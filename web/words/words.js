@@ -19,8 +19,9 @@ function namesOfControls() {
       else for (const [value, text] of Object.entries(name)) table[`choice:${screen}.${key}=${value}`] = text;
     }
   }
-  for (const [path, { name, options }] of Object.entries(fields)) {
+  for (const [path, { name, names, options }] of Object.entries(fields)) {
     table[`field:${path}`] = name;
+    for (const [kind, text] of Object.entries(names ?? {})) table[`field:${path}=${kind}`] = text;
     for (const [value, text] of Object.entries(options ?? {})) table[`option:${path}=${value}`] = text;
   }
   return table;

@@ -14,7 +14,7 @@ import { Tick } from '../parts/tick.js';
 import { Sheet } from '../parts/sheet.js';
 import { Stepper } from '../parts/stepper.js';
 import { TextField } from '../parts/text-field.js';
-import { narrowCloth, plainCloth, plainCuts, printedCloth, wayOut } from './samples.js';
+import { narrowCloth, plainCloth, plainCuts, printedCloth, roundCloth, wayOut } from './samples.js';
 
 const query = new URLSearchParams(location.search);
 if (query.has('light')) document.documentElement.dataset.light = query.get('light');
@@ -125,7 +125,7 @@ function Pads() {
 }
 
 function Plans() {
-  const plans = { plain: [plainCloth, plainCuts], narrow: [narrowCloth], printed: [printedCloth] };
+  const plans = { plain: [plainCloth, plainCuts], narrow: [narrowCloth], printed: [printedCloth], round: [roundCloth] };
   const [cloth, plan] = plans[query.get('plan') ?? 'plain'];
   return html`<${Screen} title="Lay plan" note=${cloth.name} bar=${html`<button class="button">Offcuts</button><button class="button-primary">Start cutting</button>`}>
     <div class="columns"><${PlanDrawing} cloth=${cloth} plan=${plan} cut=${2} />
@@ -174,7 +174,7 @@ const KINDS = [
 /** Every kind measured, with one measure being taken, and not measured; `?edge=piped&closing=zip` dresses them. */
 function Kinds() {
   const closing = query.has('closing') ? { kind: query.get('closing'), at: query.get('at'), nm: 254000000 } : null;
-  const dress = { edge: query.get('edge'), closing };
+  const dress = { edge: { kind: query.get('edge'), rims: 'both' }, closing };
   return html`<${Screen} title="Kinds" note="In true proportion">
     ${KINDS.map(([kind, shape, measures], at) => html`<${CushionDrawing} key=${at} kind=${kind} shape=${shape} measures=${inches(measures)}
       labels=${inWords(measures)} focus=${Object.keys(measures)[at % 2]} ...${dress} />`)}

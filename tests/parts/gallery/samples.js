@@ -59,6 +59,21 @@ export const printedCloth = {
   motif_points: Array.from({ length: 12 }, (_, place) => [(13 + (place % 2) * 27) * 25400000, (9 + Math.floor(place / 2) * pitch) * 25400000]),
 };
 
+/** A disc as the core gives it: a polygon of many sides, from the lower left corner of the square around it. */
+function disc(inches) {
+  const r = inches * 12700000;
+  return Array.from({ length: 48 }, (_, at) => [Math.round(r + r * Math.cos((at * Math.PI) / 24)), Math.round(r + r * Math.sin((at * Math.PI) / 24))]);
+}
+
+const discs = grid(3, 2, 17);
+export const roundCloth = {
+  cloth: 'k1', name: 'plain linen', cloth_width: L(54, '54 in'), usable_width: L(53, '53 in'), selvedge: L(0.5, '1/2 in'), squaring: L(2, '2 in'),
+  laid: L(38, '38 in'),
+  layout: [...discs.layout.map((entry) => ({ ...entry, outline: disc(17) })),
+    { piece: 'c1.boxing', copy: 1, part: 'boxing', label: '1 boxing', up: 'right', turn: 270, x: 0, y: 34 * 25400000, width: 51 * 25400000, length: 4 * 25400000 }],
+  offcuts: [], motif_points: [],
+};
+
 export const wayOut = {
   text: 'Cut the panels 17 5/8 in wide (side seams 5/16 in).', ask: '2 1/8 yd', saves: '1 yd',
   buy: L(76.5, '76 1/2 in'), change: [{ at: '/cushions/0/cover/side_seam', value: '5/16 in' }],

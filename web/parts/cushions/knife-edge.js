@@ -1,4 +1,4 @@
-// A knife-edge cushion as it lies: sides bow in, corners stand out (less so where they are tapered), its seam stitched.
+// A knife-edge cushion as it lies: sides bow in, corners stand out, less so where they are tapered or rounded.
 import { html } from '../html.js';
 import { Below, RightOf } from './dimension.js';
 import { Closing } from './closing.js';
@@ -7,7 +7,11 @@ import { Rims } from './rims.js';
 
 const BOW = 0.045;
 
-function outlineOf(w, l, taper) {
+/** Corners rounded by `r`; the sides between them straight. */
+const rounded = (w, l, r) => `M${r} 0H${w - r}A${r} ${r} 0 0 1 ${w} ${r}V${l - r}A${r} ${r} 0 0 1 ${w - r} ${l}H${r}A${r} ${r} 0 0 1 0 ${l - r}V${r}A${r} ${r} 0 0 1 ${r} 0Z`;
+
+function outlineOf(w, l, { radius, taper }) {
+  if (radius) return rounded(w, l, Math.min(radius, w / 2, l / 2));
   const bow = Math.min(w, l) * BOW;
   if (!taper) {
     return `M0 0Q${w / 2} ${bow * 2} ${w} 0Q${w - bow * 2} ${l / 2} ${w} ${l}Q${w / 2} ${l - bow * 2} 0 ${l}Q${bow * 2} ${l / 2} 0 0Z`;
@@ -16,13 +20,14 @@ function outlineOf(w, l, taper) {
   return `M${d} ${d}L${a} 0H${w - a}L${w - d} ${d}L${w} ${b}V${l - b}L${w - d} ${l - d}L${w - a} ${l}H${a}L${d} ${l - d}L0 ${l - b}V${b}Z`;
 }
 
-function taperOf(corners, w, l, scale) {
-  const run = corners.run * scale;
-  return { depth: Math.max(corners.depth * scale, 3), runAcross: Math.min(run, w * 0.45), runAlong: Math.min(run, l * 0.45) };
+function taperOf({ run: nm, depth }, w, l, scale) {
+  if (!nm) return null;
+  const run = nm * scale;
+  return { depth: Math.max(depth * scale, 3), runAcross: Math.min(run, w * 0.45), runAlong: Math.min(run, l * 0.45) };
 }
 
-function closingLines(nm, w, l, taper) {
-  const low = l - (taper ? 0 : Math.min(w, l) * BOW);
+function closingLines(nm, w, l, { taper, radius }) {
+  const low = l - (taper || radius ? 0 : Math.min(w, l) * BOW);
   return {
     bottom: { along: between([0, low], [w, low]), nm },
     back: { along: between([0, l / 2], [w, l / 2]), nm, hidden: true },
@@ -33,14 +38,14 @@ function Draw({ measures, labels, focus, corners, edge, closing }) {
   const { width, length, sure } = inProportion(measures, knifeEdge.usual);
   const { scale, x, y } = placed(width, length, FLAT);
   const [w, l] = [width * scale, length * scale];
-  const taper = corners && sure ? taperOf(corners, w, l, scale) : null;
-  const outline = outlineOf(w, l, taper);
+  const cut = corners && sure ? { taper: taperOf(corners, w, l, scale), radius: (corners.radius ?? 0) * scale } : {};
+  const outline = outlineOf(w, l, cut);
   const inset = Math.min(9, w * 0.12, l * 0.12);
   return html`<g transform="translate(${x} ${y})">
       <path class="drawing-face${sure ? '' : ' drawing-unsure'}" d=${outline} />
       <path class="drawing-stitch" d=${outline} transform="translate(${inset} ${inset}) scale(${(w - 2 * inset) / w} ${(l - 2 * inset) / l})" />
       <${Rims} edge=${edge} paths=${[outline]} />
-      <${Closing} closing=${closing} lines=${closingLines(sure && width, w, l, taper)} scale=${scale} />
+      <${Closing} closing=${closing} lines=${closingLines(sure && width, w, l, cut)} scale=${scale} />
     </g>
     <${Below} x1=${x} x2=${x + w} y=${y + l} text=${labels.width} focused=${focus === 'width'} />
     <${RightOf} x=${x + w} y1=${y} y2=${y + l} text=${labels.length} focused=${focus === 'length'} />`;

@@ -7,7 +7,7 @@ import { say } from '../../words/words.js';
 import { nameOf } from '../catalogue.js';
 import { removeEntry } from '../setting.js';
 
-const isUsed = (id) => job.value.cushions.some(({ cover: { front, back } }) => front?.cloth === id || back?.cloth === id);
+const isUsed = (id) => job.value.cushions.some(({ cover }) => ['front', 'back', 'sides'].some((part) => cover[part]?.cloth === id));
 
 export function ClothTools({ cloth, onAdd }) {
   const name = cloth && nameOf(job.value, cloth);

@@ -1,14 +1,16 @@
 // Cover: how one cushion's cover is made, with the finished size that follows from it.
 import { html } from '../../parts/html.js';
-import { CushionPicture } from '../measure/reading.js';
+import { CushionPicture } from '../measure/picture.js';
 import { nearAnswer, workedCushions } from '../../store/answers.js';
 import { lastOf, valueAt } from '../../store/pointer.js';
 import { job, openJob } from '../../store/session.js';
 import { go, inJob, moveTo } from '../../store/place.js';
-import { say } from '../../words/words.js';
+import { has, say } from '../../words/words.js';
+import { clothOfFace, nameOf } from '../catalogue.js';
 import { Chooser, chosenIn, entryPaths } from '../chooser.js';
 import { Field, Fields, Problems } from '../field.js';
 import { NextBar } from '../next-bar.js';
+import { isShown } from '../shown.js';
 import { visit } from '../visit.js';
 import { FinishedSize } from './finished-size.js';
 
@@ -17,35 +19,51 @@ const FITS = ['feather', 'down', 'polyester', 'hollow-fibre', 'microbead', 'foam
 const worked = (cushion) => workedCushions.value.find(({ id }) => id === lastOf(cushion));
 const panelOf = (cushion) => nearAnswer.value?.pieces.find((piece) => piece.cushion === lastOf(cushion));
 
+// What the core takes where nothing is said of the closing, beside each of its fields.
+function closingRows(size, seam) {
+  const { at, length, allowance, overlap } = size?.closing ?? {};
+  const usual = { kind: undefined, at: at && say(`option:/cushions/*/cover/closure/at=${at}`), opening: length?.text, length: length?.text,
+    zip_seam: allowance?.text, overlap: overlap?.text, hem: allowance?.text, seam: allowance?.text ?? seam };
+  return Object.entries(usual).map(([name, value]) => [`cover/closure/${name}`, value]);
+}
+
 function sections(cushion) {
   const size = worked(cushion);
-  const zip = size?.closing.kind === 'zip' ? size.closing : undefined;
   const seam = panelOf(cushion)?.seam.text;
   return [
-    ['cover.fit', [['kind'], ['cover/smaller_by', size?.smaller_by.text],
-      ['cover/smaller_by/width', size?.smaller_by.width?.text], ['cover/smaller_by/length', size?.smaller_by.length?.text],
-      ['cover/smaller_by/diameter', size?.smaller_by.diameter?.text],
+    ['cover.fit', [['cover/smaller_by', size?.smaller_by.text],
+      ...['width', 'length', 'diameter'].map((name) => [`cover/smaller_by/${name}`, size?.smaller_by[name]?.text]),
       ['cover/seam', seam], ['cover/side_seam', seam], ['cover/seam_finish']]],
     ['cover.corners', [['cover/edge/kind'], ['cover/edge/rims'], ['cover/edge/join'],
       ['cover/edge/pack'], ['cover/edge/hidden_joins'], ['cover/corners/kind'], ['cover/corners/depth'], ['cover/corners/run'], ['cover/corners/radius']]],
-    ['cover.closing', [['cover/closure/kind'], ['cover/closure/at'], ['cover/closure/opening', size?.opening?.text],
-      ['cover/closure/length', zip?.length.text], ['cover/closure/zip_seam'], ['cover/closure/overlap', size?.closing.overlap?.text],
-      ['cover/closure/hem'], ['cover/closure/seam', seam]]],
+    ['cover.closing', closingRows(size, seam)],
     ['cover.front', faceRows('front')],
     ['cover.back', faceRows('back')],
-    ['cover.sides', [['cover/boxing/kind'], ['cover/boxing/returns'], ['cover/ends'], ...faceRows('sides')]],
+    ['cover.sides', [['cover/boxing/kind'], ['cover/boxing/returns'], ['cover/ends'], ...faceRows('sides', nameOf(job.value, clothOfFace(job.value, `${cushion}/cover/sides/cloth`)))]],
   ];
 }
 
-const faceRows = (part) => ['cloth', 'pattern', 'motif', 'offset/across', 'offset/along', 'turn', 'group']
-  .map((name) => [`cover/${part}/${name}`]);
+// `cloth` is the cloth a part is cut from that names none.
+const faceRows = (part, cloth) => [[`cover/${part}/cloth`, cloth],
+  ...['pattern', 'motif', 'offset/across', 'offset/along', 'turn', 'group'].map((name) => [`cover/${part}/${name}`])];
 
 // What is wrong with a face as a whole stands at the head of its section.
 const GROUPS = { 'cover.front': '/cover/front', 'cover.back': '/cover/back', 'cover.sides': '/cover/sides' };
 
-const Section = ({ cushion, title, rows }) => html`<${Fields} title=${say(title)}>
-  ${GROUPS[title] && html`<${Problems} at=${cushion + GROUPS[title]} />`}
-  ${rows.map(([name, usual]) => html`<${Field} key=${name} at=${`${cushion}/${name}`} usual=${usual} />`)}<//>`;
+// A section none of whose fields this cover has is left out.
+function Section({ cushion, title, rows }) {
+  const shown = rows.filter(([name]) => isShown(job.value, `${cushion}/${name}`));
+  if (shown.length === 0) return null;
+  return html`<${Fields} title=${say(titleOf(cushion, title))}>
+    ${GROUPS[title] && html`<${Problems} at=${cushion + GROUPS[title]} />`}
+    ${shown.map(([name, usual]) => html`<${Field} key=${name} at=${`${cushion}/${name}`} usual=${usual} />`)}<//>`;
+}
+
+// The sides of a boxed cover are its boxing, those of a bolster its ends, and the front of a bolster its body.
+function titleOf(cushion, title) {
+  const named = `${title}=${valueAt(job.value, `${cushion}/kind`)}`;
+  return has(named) ? named : title;
+}
 
 function toCloth() {
   const id = job.value.cloths[0]?.id;

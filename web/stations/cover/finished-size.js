@@ -1,15 +1,20 @@
 // The finished size of a cover in large figures, as the core worked it out, with the sentences that say how.
-import { html, useState } from '../../parts/html.js';
+import { Fragment, html, useState } from '../../parts/html.js';
 import { Figure, Fractions } from '../../parts/figure.js';
-import { measuresOf } from '../../parts/cushion-drawing.js';
 import { Sheet } from '../../parts/sheet.js';
 import { valueAt } from '../../store/pointer.js';
 import { job } from '../../store/session.js';
+import { measuresOfCushion, missingMeasure } from '../kinds.js';
 import { say } from '../../words/words.js';
 
-// The measures of a size, as many as its kind has; its `size` is their text.
-const Size = ({ size: _, ...measures }) => html`<span class="size">${Object.values(measures).map(({ text }, place) => html`
-  ${place > 0 && html`<span class="size-by" aria-hidden="true">×</span>`}<${Figure} text=${text} size="m" />`)}</span>`;
+const By = () => html`<span class="size-by" aria-hidden="true">×</span>`;
+
+const Measure = ({ name, text }) => html`<${Figure} text=${text} size="m" />
+  ${name === 'diameter' && html`<span class="note">${say('cover.across')}</span>`}`;
+
+// The measures of a size, in the order of the tape: 17 in × 17 in, 16 in across.
+const Size = ({ names, sizes }) => html`<span class="size">${names.map((name, place) => html`<${Fragment} key=${name}>
+  ${place > 0 && html`<${By} />`}<${Measure} name=${name} text=${sizes[name].text} /><//>`)}</span>`;
 
 export const Working = ({ sentences }) => html`<ol class="working">${sentences.map(({ text }) => html`
   <li key=${text}><${Fractions} text=${text} /></li>`)}</ol>`;
@@ -26,13 +31,12 @@ function How({ size: { working, filling } }) {
 
 // `size` is the answer's entry for this cushion; undefined until there is one.
 export function FinishedSize({ cushion, size }) {
-  const { kind, insert } = valueAt(job.value, cushion);
-  const isMeasured = measuresOf(kind, insert.shape).every((name) => insert[name]);
-  if (!size) return html`<p class="note">${say(isMeasured ? 'cover.coming' : 'cover.unknown')}</p>`;
+  if (!size) return html`<p class="note">${say(missingMeasure(job.value, cushion) ? 'cover.unknown' : 'cover.coming')}</p>`;
+  const names = measuresOfCushion(job.value, cushion).filter((name) => size.finished[name]);
   const isWanted = valueAt(job.value, `${cushion}/size_from`) === 'finished';
   return html`<div class="finished"><div class="finished-sizes">
-    <p class="finished-line"><span class="note">${say('cover.finished')}</span><${Size} ...${size.finished} /></p>
-    ${isWanted && html`<p class="finished-line"><span class="note">${say('cover.pad')}</span><${Size} ...${size.pad} /></p>`}
+    <p class="finished-line"><span class="note">${say('cover.finished')}</span><${Size} names=${names} sizes=${size.finished} /></p>
+    ${isWanted && html`<p class="finished-line"><span class="note">${say('cover.pad')}</span><${Size} names=${names} sizes=${size.pad} /></p>`}
     ${size.filling && html`<p class="finished-line"><span class="note">${say('cover.filling')}</span>
       <span><${Fractions} text=${size.filling.text} /></span></p>`}
     </div><${How} size=${size} />

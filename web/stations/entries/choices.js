@@ -8,10 +8,13 @@ import { clothOfFace, clothPath, nameOf, optionsOf } from '../catalogue.js';
 import { setField } from '../setting.js';
 import { currencyOptions } from '../currencies.js';
 
-const Chosen = ({ at, label, value, options }) =>
-  html`<${Choice} label=${label} options=${options} value=${value} hideLabel onInput=${(next) => setField(at, next)} />`;
+const Chosen = ({ at, label, value, options, layout }) => html`<${Choice} label=${label} options=${options} value=${value} hideLabel
+  layout=${layout} onInput=${(next) => setField(at, next)} />`;
 
-export const ChoiceEntry = (field) => html`<${Chosen} ...${field} options=${optionsOf(field.at)} />`;
+export function ChoiceEntry(field) {
+  const options = optionsOf(job.value, field.at);
+  return html`<${Chosen} ...${field} options=${options} layout=${options.some(({ picture }) => picture) ? 'pictures' : undefined} />`;
+}
 
 const entriesOf = (list, path) => (valueAt(job.value, list) ?? []).map(({ id }) => ({ value: id, text: nameOf(job.value, path(id)) }));
 

@@ -13,11 +13,11 @@ const unitOf = (text) => (/\bin\b|yd|ft|"/.test(text) ? 'in' : 'cm');
 const usualUnit = () => (job.value.units === 'in' ? 'in' : 'cm');
 
 // The tape with its keys. Its unit is that of the text it shows; switching it changes no text.
-export function TapeEntry({ label, value = '', second, restAt, onInput, onReading }) {
+export function TapeEntry({ label, value = '', second, hint, restAt, onInput, onReading }) {
   const [unit, setUnit] = useState(value ? unitOf(value) : usualUnit());
   if (!readings.value) return html`<p class="note">${value || say('job.readingsComing')}</p>`;
   return html`<${MeasureEntry} label=${label} value=${value} secondValue=${second} unit=${unit} readings=${readings.value}
-    restAt=${restAt} ask=${ask} onInput=${onInput} onUnit=${setUnit} onReading=${onReading} />`;
+    hint=${hint} restAt=${restAt} ask=${ask} onInput=${onInput} onUnit=${setUnit} onReading=${onReading} />`;
 }
 
 const setOrClear = (at, text) => (text ? setField(at, text) : clearField(at));
@@ -33,13 +33,13 @@ export function SignedEntry({ at, label, value = '' }) {
     setSide(nextSide);
     setOrClear(at, nextText && nextSide + nextText);
   };
-  return html`<${Choice} label=${label} hideLabel layout="row" options=${optionsOf(at)} value=${side} onInput=${(next) => change(next, text)} />
+  return html`<${Choice} label=${label} hideLabel layout="row" options=${optionsOf(job.value, at)} value=${side} onInput=${(next) => change(next, text)} />
     <${TapeEntry} label=${label} value=${text} onInput=${(next) => change(side, next)} />`;
 }
 
 // One of the usual lengths, or another by the tape.
 export function LengthEntry({ at, label, value }) {
-  const options = optionsOf(at);
+  const options = optionsOf(job.value, at);
   const isUsual = options.some((option) => option.value === value);
   const [other, setOther] = useState(value !== undefined && !isUsual);
   const choose = (next) => {

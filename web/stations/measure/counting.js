@@ -10,7 +10,7 @@ import { Problems } from '../field.js';
 import { setField } from '../setting.js';
 import { NextBar } from '../next-bar.js';
 import { stepAfter } from './next.js';
-import { CushionPicture } from './reading.js';
+import { CushionPicture } from './picture.js';
 
 export function Counting({ at }) {
   const cushion = entryOf(at);
@@ -19,9 +19,9 @@ export function Counting({ at }) {
       <div class="columns">
         <div class="column"><${CushionPicture} cushion=${cushion} isLabelled /></div>
         <div class="column">
-          <${Stepper} label=${labelOf(at)} value=${valueAt(job.value, at)} min=${1} max=${MOST_COVERS}
+          <${Stepper} label=${labelOf(job.value, at)} value=${valueAt(job.value, at)} min=${1} max=${MOST_COVERS}
             onInput=${(count) => setField(at, count)} />
-          <${Choice} label=${labelOf(filling)} options=${optionsOf(filling)} layout="grid"
+          <${Choice} label=${labelOf(job.value, filling)} options=${optionsOf(job.value, filling)} layout="grid"
             value=${valueAt(job.value, filling)}
             onInput=${(fill) => setField(filling, fill)} />
           <${Problems} at=${at} />

@@ -7,20 +7,22 @@ import { job } from '../../store/session.js';
 import { say } from '../../words/words.js';
 import { nameOf } from '../catalogue.js';
 import { Field } from '../field.js';
+import { isMeasured, measuresOfCushion } from '../kinds.js';
 import { addEntry, freeId, removeEntry } from '../setting.js';
 import { show } from '../visit.js';
-import { measuresOf } from '../../parts/cushion-drawing.js';
-import { CushionPicture } from './reading.js';
+import { CushionPicture } from './picture.js';
 
-const ROWS = ['insert/width', 'insert/length', 'insert/diameter', 'insert/thickness', 'insert/again/width',
-  'insert/again/length', 'insert/again/diameter', 'insert/again/thickness', 'quantity', 'insert/fill', 'name', 'size_from', 'insert/measured', 'insert/clearance', 'insert/shape',
-  'insert/label/width', 'insert/label/length', 'insert/label/diameter', 'insert/label/thickness'];
+const MEASURES = ['width', 'length', 'diameter', 'thickness'];
+const each = (group) => MEASURES.map((name) => `insert/${group}${name}`);
+const ROWS = ['kind', 'insert/shape', ...each(''), ...each('again/'), 'quantity', 'insert/fill', 'name', 'size_from',
+  'insert/measured', 'insert/clearance', ...each('label/')];
+
+const sizeBy = (name, text) => (name === 'diameter' ? say('measure.diameterOf', { text }) : text);
 
 export function summary(path) {
-  const { quantity, kind, insert } = valueAt(job.value, path);
-  const measures = measuresOf(kind, insert.shape).map((name) => insert[name]);
-  if (measures.every((text) => !text)) return say('measure.unmeasured');
-  return say('measure.summary', { quantity, size: measures.map((text) => text ?? '?').join(' × ') });
+  if (!isMeasured(job.value, path)) return say('measure.unmeasured');
+  const { quantity, insert } = valueAt(job.value, path);
+  return [quantity, ...measuresOfCushion(job.value, path).map((name) => sizeBy(name, insert[name] ?? '?'))].join(' × ');
 }
 
 function duplicate(path) {

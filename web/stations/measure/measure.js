@@ -17,10 +17,8 @@ import { Reading } from './reading.js';
 
 // The fields that are taken on the station itself (`view` in words/controls.js), and how.
 const VIEWS = {
-  '/cushions/*/insert/width': Reading, '/cushions/*/insert/length': Reading,
-  '/cushions/*/insert/thickness': Reading, '/cushions/*/insert/again/thickness': Reading,
-  '/cushions/*/insert/diameter': Reading, '/cushions/*/insert/again/diameter': Reading,
-  '/cushions/*/insert/again/width': Reading, '/cushions/*/insert/again/length': Reading,
+  ...Object.fromEntries(['width', 'length', 'diameter', 'thickness']
+    .flatMap((name) => [[`/cushions/*/insert/${name}`, Reading], [`/cushions/*/insert/again/${name}`, Reading]])),
   '/cushions/*/quantity': Counting,
 };
 

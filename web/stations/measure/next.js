@@ -1,9 +1,9 @@
 // What comes next while measuring: the first measure still missing, then the cover.
-import { valueAt } from '../../store/pointer.js';
 import { job, openJob } from '../../store/session.js';
 import { go, inJob, moveTo, place } from '../../store/place.js';
 import { say } from '../../words/words.js';
-import { isField, nameOf } from '../catalogue.js';
+import { isField, labelKey, nameOf } from '../catalogue.js';
+import { measurePaths, missingMeasure } from '../kinds.js';
 
 const at = (station, field) => inJob(openJob.value.id, station, field);
 
@@ -12,30 +12,27 @@ const travel = (there) => (isField(place.value.field ?? '') ? moveTo(there) : go
 
 const step = (word, there, values) => ({ name: say(word, values), go: () => travel(there) });
 
-const MEASURES = [['measure.width', '/insert/width'], ['measure.height', '/insert/length']];
-
-function missingOf(cushion) {
-  return MEASURES.find(([, name]) => valueAt(job.value, cushion + name) === undefined);
-}
+const toMeasure = (path) => step(`next:${labelKey(job.value, path)}`, at('measure', path));
 
 const toCover = (cushion) => step('measure.cover', at('cover', cushion));
 
 // The next step from the list of cushions.
 export function nextStep(cushion) {
   if (!cushion) return toCover('');
-  const missing = missingOf(cushion);
-  if (missing) return step(missing[0], at('measure', cushion + missing[1]));
+  const missing = missingMeasure(job.value, cushion);
+  if (missing) return toMeasure(missing);
   return nextCushion(cushion) ?? toCover(cushion);
 }
 
 function nextCushion(cushion) {
-  const other = job.value.cushions.map(({ id }) => `/cushions/${id}`).find((path) => path !== cushion && missingOf(path));
-  return other && step('measure.nextCushion', at('measure', `${other}/insert/width`), { cushion: nameOf(job.value, other) });
+  const other = job.value.cushions.map(({ id }) => `/cushions/${id}`).find((path) => path !== cushion && missingMeasure(job.value, path));
+  return other && step('measure.nextCushion', at('measure', measurePaths(job.value, other)[0]), { cushion: nameOf(job.value, other) });
 }
 
-// The next step from a measure that has just been taken.
+// The next step from a measure that has just been taken, or from how many there are.
 export function stepAfter(cushion, name) {
-  if (name === 'width') return step('measure.height', at('measure', `${cushion}/insert/length`));
-  if (name === 'length') return step('measure.howMany', at('measure', `${cushion}/quantity`));
-  return nextCushion(cushion) ?? toCover(cushion);
+  const measures = measurePaths(job.value, cushion);
+  const next = measures[measures.indexOf(`${cushion}/insert/${name}`) + 1];
+  if (name === 'quantity') return nextCushion(cushion) ?? toCover(cushion);
+  return next ? toMeasure(next) : step('measure.howMany', at('measure', `${cushion}/quantity`));
 }

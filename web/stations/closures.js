@@ -1,0 +1,13 @@
+// How each kind of cover can be closed, and where; as the core makes them, which a test confirms.
+
+const byHand = { 'hand-sewn': ['bottom'] };
+const inTwo = { envelope: ['back'], buttons: ['back'] };
+const boxed = { ...byHand, zip: ['boxing', 'back', 'bottom'], ...inTwo };
+
+export const CLOSURES = {
+  'knife-edge rectangle': { ...byHand, zip: ['bottom', 'back'], ...inTwo, ties: ['bottom'], open: ['bottom'] },
+  'knife-edge round': { ...byHand, zip: ['bottom', 'back'], ...inTwo },
+  'boxed rectangle': boxed,
+  'boxed round': boxed,
+  'bolster bolster': { ...byHand, zip: ['bottom'] },
+};

@@ -1,0 +1,42 @@
+// The cushion as it is drawn on the stations: its measures, its edge and its closing, to proportion.
+import { html } from '../../parts/html.js';
+import { CushionDrawing } from '../../parts/cushion-drawing.js';
+import { placeOf } from '../../parts/readings.js';
+import { lastOf, valueAt } from '../../store/pointer.js';
+import { nearAnswer, workedCushions } from '../../store/answers.js';
+import { job } from '../../store/session.js';
+import { readings } from '../../store/readings.js';
+import { fields } from '../../words/controls.js';
+import { measuresOfCushion } from '../kinds.js';
+
+const USUAL_RADIUS = fields['/cushions/*/cover/corners/radius'].usual;
+
+const drawn = (text) => (readings.value && text ? placeOf(readings.value, text) : null);
+
+// The taper as the core laid it out: the second and third points of a tapered outline are (depth, depth) and (run, 0).
+function taperOf(id) {
+  const outline = nearAnswer.value?.pieces.find((piece) => piece.cushion === id)?.outline;
+  return outline?.length > 4 ? { depth: outline[1][0], run: outline[2][0] } : null;
+}
+
+function cornersOf(id, { corners }) {
+  if (corners?.kind === 'rounded') return { radius: drawn(corners.radius) ?? drawn(USUAL_RADIUS[job.value.units]) };
+  return corners?.kind === 'tapered' ? taperOf(id) : null;
+}
+
+// The closing as the core worked it out for this kind of closing; before that, what is said of it.
+function closingOf(id, { closure }) {
+  if (!closure) return null;
+  const worked = workedCushions.value.find((cushion) => cushion.id === id)?.closing;
+  if (worked?.kind !== closure.kind) return { kind: closure.kind, at: closure.at };
+  return { kind: worked.kind, at: worked.at, nm: (worked.overlap ?? worked.length).nm };
+}
+
+export function CushionPicture({ cushion, focus, isLabelled }) {
+  const { kind, insert, cover } = valueAt(job.value, cushion);
+  const texts = Object.fromEntries(measuresOfCushion(job.value, cushion).map((name) => [name, insert[name]]));
+  const measures = Object.fromEntries(Object.entries(texts).map(([name, text]) => [name, drawn(text)]));
+  return html`<${CushionDrawing} kind=${kind} shape=${insert.shape} measures=${measures} texts=${texts} focus=${focus}
+    labels=${isLabelled ? texts : undefined} edge=${cover.edge} closing=${closingOf(lastOf(cushion), cover)}
+    corners=${cornersOf(lastOf(cushion), cover)} />`;
+}

@@ -1,0 +1,72 @@
+// Which fields make sense beside the rest of the job, and which of their choices.
+import { entryOf, lastOf, parentOf, patternOf, valueAt } from '../store/pointer.js';
+import { CLOSURES } from './closures.js';
+import { facesOf, measuresOfCushion, shapesOf } from './kinds.js';
+
+const whenSet = (job, path) => valueAt(job, path) !== undefined;
+const ofCushion = (name) => (job, path) => valueAt(job, `${entryOf(path)}/${name}`);
+const beside = (name) => (job, path) => valueAt(job, `${parentOf(path)}/${name}`);
+const when = (read, ...values) => (job, path) => values.includes(read(job, path));
+
+const pattern = (job, path) => valueAt(job, path.replace(/\/(motif|group|offset\/\w+)$/, '/pattern'));
+// Not said, a cover is sewn up by hand.
+const closing = (job, path) => ofCushion('cover/closure/kind')(job, path) ?? 'hand-sewn';
+const isPadTaped = (job, path) => when(ofCushion('insert/measured'), 'insert', 'foam', undefined)(job, path)
+  && ofCushion('size_from')(job, path) !== 'finished';
+
+// Fields that make sense only after another; a value that is there is always shown.
+const conditions = [
+  [/\/(motif|offset\/\w+)$/, when(pattern, 'centred')],
+  [/\/group$/, when(pattern, 'alike')],
+  [/\/insert\/clearance$/, when(beside('measured'), 'opening')],
+  [/\/insert\/again\/\w+$/, () => false],
+  [/\/insert\/label\/\w+$/, (job, path) => whenSet(job, path.replace('/label/', '/')) && isPadTaped(job, path)],
+  [/\/insert\/measured$/, (job, path) => ofCushion('size_from')(job, path) !== 'finished'],
+  [/\/price\/(per|currency)$/, (job, path) => whenSet(job, parentOf(path))],
+  [/\/wash$/, (job, path) => whenSet(job, `${parentOf(path)}/shrinkage`)],
+  [/\/start$/, (job, path) => ['repeat', 'motifs', 'flaws'].some((name) => whenSet(job, `${parentOf(path)}/${name}`))],
+  [/\/(side_seam|corners\/kind)$/, when(ofCushion('insert/shape'), 'rectangle')],
+  [/\/edge\/(rims|join|pack)$/, when(beside('kind'), 'trimmed')],
+  [/\/edge\/hidden_joins$/, (job, path) => whenSet(job, `${parentOf(path)}/pack`)],
+  [/\/corners\/(depth|run)$/, when(beside('kind'), 'tapered')],
+  [/\/corners\/radius$/, when(beside('kind'), 'rounded')],
+  [/\/closure\/opening$/, when(closing, 'hand-sewn')],
+  [/\/closure\/(length|zip_seam)$/, when(closing, 'zip')],
+  [/\/closure\/overlap$/, when(closing, 'envelope', 'buttons')],
+  [/\/closure\/hem$/, when(closing, 'envelope', 'buttons', 'ties', 'open')],
+  [/\/closure\/seam$/, when(closing, 'hand-sewn', 'zip')],
+  [/\/boxing\/kind$/, when(ofCushion('kind'), 'boxed')],
+  [/\/boxing\/returns$/, (job, path) => ofCushion('kind')(job, path) === 'boxed' && closing(job, path) === 'zip'],
+  [/\/cover\/ends$/, when(ofCushion('kind'), 'bolster')],
+  [/\/repeat\/drop$/, (job, path) => whenSet(job, parentOf(path))],
+];
+
+// What this kind of cover does not have waits unseen, in case the kind is changed back: a measure, a face.
+const MEASURE = /\/(insert|label|smaller_by)\/(width|length|diameter|thickness)$/;
+const FACE = /\/cover\/(front|back|sides)\/[^/]/;
+const isForeign = (job, path) => (MEASURE.test(path) && !measuresOfCushion(job, entryOf(path)).includes(lastOf(path)))
+  || (FACE.test(path) && !facesOf(valueAt(job, entryOf(path))).includes(path.match(FACE)[1]));
+
+export function isShown(job, path) {
+  if (isForeign(job, path)) return false;
+  const condition = conditions.find(([fits]) => fits.test(path));
+  return !condition || whenSet(job, path) || condition[1](job, path);
+}
+
+const closuresOf = ({ kind, insert }) => CLOSURES[`${kind} ${insert.shape}`] ?? {};
+
+/** Where a cover that is closed in this way can be closed. */
+export const closedAt = (cushion, way) => closuresOf(cushion)[way ?? 'hand-sewn'] ?? [];
+
+// Choices that a field has only beside others of the same cover; the one that is chosen is always shown.
+const limits = {
+  '/cushions/*/insert/shape': (cushion, shape) => shapesOf(cushion.kind).includes(shape),
+  '/cushions/*/cover/corners/kind': (cushion, corners) => corners !== 'tapered' || cushion.kind === 'knife-edge',
+  '/cushions/*/cover/closure/kind': (cushion, way) => Object.hasOwn(closuresOf(cushion), way),
+  '/cushions/*/cover/closure/at': (cushion, at) => closedAt(cushion, cushion.cover.closure?.kind).includes(at),
+};
+
+export function isOffered(job, path, value) {
+  const limit = limits[patternOf(path)];
+  return !limit || value === valueAt(job, path) || limit(valueAt(job, entryOf(path)), value);
+}
