@@ -20,7 +20,7 @@ from plumpline.materials.zips import STOCKED, chain, ready_made
 
 def thread_and_needle(covers: Sequence[Made], job: Job) -> Iterator[Material]:
     """One thread for all covers, and the needle and stitch of the heaviest cloth."""
-    heaviest = max((_sewing(cover, job) for cover in covers), key=lambda sewing: sewing.needle)
+    heaviest = max((sewing_of(cover, job) for cover in covers), key=lambda sewing: sewing.needle)
     thread = Thread((*_lockstitched(covers, job), *_overlocked(covers, job)), heaviest.stitch)
     spools = counted(thread.spools, "spool", "spools")
     yield Material(
@@ -48,7 +48,7 @@ def _ids(covers: Sequence[Made]) -> tuple[str, ...]:
     return tuple(cover.cushion.id for cover in covers)
 
 
-def _sewing(cover: Made, job: Job) -> Sewing:
+def sewing_of(cover: Made, job: Job) -> Sewing:
     """How the heaviest cloth of a cover is sewn."""
     weights = list(SEWING)
     return SEWING[max((job.cloth(id_).weight for id_ in cover.cushion.cloths), key=weights.index)]
@@ -59,7 +59,7 @@ def _lockstitched(covers: Sequence[Made], job: Job) -> list[Seam]:
     seams: dict[int, int] = {}
     for cover in covers:
         for sewn in cover.sewn:
-            thickness = sewn.layers * _sewing(cover, job).thickness
+            thickness = sewn.layers * sewing_of(cover, job).thickness
             seams[thickness] = seams.get(thickness, 0) + sewn.length * cover.cushion.quantity
     return [Lockstitched(length, thickness) for thickness, length in seams.items()]
 

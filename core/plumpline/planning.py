@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from functools import cached_property
 from typing import Any, Literal, get_args
 
 from plumpline import notices, remedies
@@ -16,6 +17,7 @@ from plumpline.prepared import Prepared, prepare
 from plumpline.problems import JobError, Problem
 from plumpline.shopping import material_answer, materials, shopping_list
 from plumpline.version import __version__
+from plumpline.workroom import sheet_answer, sheets
 
 Effort = Literal["quick", "full"]
 
@@ -128,7 +130,13 @@ class Planning:
         said = [notices.stop(problem) for problem in self._problems]
         for about in self._said:
             said += about
-        return _answer(self.prepared, [planner.plan() for planner in self._planners], said)
+        planned = [planner.plan() for planner in self._planners]
+        return {**_answer(self.prepared, planned, said), "workroom": self._workroom}
+
+    @cached_property
+    def _workroom(self) -> list[dict[str, Any]]:
+        """The sheets, which no better plan changes."""
+        return [sheet_answer(sheet) for sheet in sheets(self.prepared.covers, self.prepared.job)]
 
 
 def covers(job: dict[str, Any]) -> list[dict[str, Any]]:

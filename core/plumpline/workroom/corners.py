@@ -1,0 +1,39 @@
+# Corners and curves once the seams are sewn: tapers cut off, points clipped, allowances of rounds snipped.
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from plumpline.workroom.step import Bench, Step
+
+
+def steps(bench: Bench) -> Iterator[Step]:
+    """The step for the corners of this cover; gathered ends have none."""
+    corners, cushion = bench.cover.cushion.cover.corners, bench.cover.cushion
+    if cushion.insert.shape in ("round", "bolster"):
+        text = "Snip wedges out of the allowance all round, closer where the curve is tighter, never through the seam."
+        if cushion.cover.ends != "gathered":
+            yield Step("taper", "taper.curve", "Notch the curves", text)
+    elif corners.kind == "tapered":
+        depth = bench.told(corners.depth)
+        text = f"The seam runs along the chalked tapers, {depth} in at each corner: cut away what lies outside its "
+        text += "allowance. Lay the four corners on each other: they have to be alike."
+        yield Step("taper", "taper.corners", "Taper the corners", text, depth)
+    elif corners.kind == "rounded":
+        radius = bench.told(corners.radius)
+        text = f"Snip the allowance round each corner of {radius}, never through the seam."
+        yield Step("taper", "taper.rounded", "Notch the corners", text, radius)
+    else:
+        text = "Cut each corner of the allowance off across, close to the seam but not through it."
+        yield Step("taper", "taper.square", "Clip the corners", text)
+
+
+def corner_text(bench: Bench) -> str:
+    """The corners in a few words; nothing where there are none."""
+    corners = bench.cover.cushion.cover.corners
+    if bench.cover.cushion.insert.shape in ("round", "bolster"):
+        return ""
+    if corners.kind == "tapered":
+        taper = next(mark for piece in bench.cover.pieces for mark in piece.marks if mark.kind == "taper")
+        return f"tapered: {taper.text[0].lower()}{taper.text[1:]}"
+    return f"rounded by {bench.told(corners.radius)}" if corners.kind == "rounded" else "square"

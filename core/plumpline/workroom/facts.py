@@ -1,0 +1,130 @@
+# The sheet's facts: face, back, edge, closing, motif, the top edge, what is not matched, seam, stitch, needle, thread.
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from plumpline.figures import listed
+from plumpline.haberdashery import sewing_of
+from plumpline.job import Cloth, Face, name_of
+from plumpline.materials.sewing import needle_text, stitch_text, thread_text
+from plumpline.pieces import Piece
+from plumpline.workroom.corners import corner_text
+from plumpline.workroom.edges import edge_text
+from plumpline.workroom.step import Bench, family_name, family_of
+
+Fact = tuple[str, str]
+
+
+def facts(bench: Bench) -> Iterator[Fact]:
+    """Each fact by its name and its words, in the order of the sheet."""
+    yield from _faces(bench)
+    yield "Edge", edge_text(bench)
+    yield "Closing", closing_text(bench)
+    if corner_text(bench):
+        yield "Corners", corner_text(bench)
+    yield from _motifs(bench)
+    yield "Top edge", _top(bench)
+    yield from _not_matched(bench)
+    yield "Seam", _seam(bench)
+    yield "Cut edges", "overlocked" if bench.cover.cushion.cover.seam_finish == "overlocked" else "left as they are"
+    sewing = sewing_of(bench.cover, bench.job)
+    yield "Stitch", stitch_text(sewing.stitch)
+    yield "Needle", needle_text(sewing.needle)
+    yield "Thread", thread_text(sewing.tex)
+
+
+# What the faces are called on the sheet, by kind of cover where they have other names there.
+_FACES = {"front": "Face", "back": "Back", "sides": "Sides"}
+_CALLED = {
+    ("boxed", "sides"): "Boxing",
+    ("bolster", "front"): "Body",
+    ("bolster", "sides"): "Ends",
+}
+
+
+def _faces(bench: Bench) -> Iterator[Fact]:
+    kind = bench.cover.cushion.kind
+    for part, face in bench.cover.cushion.cover.faces:
+        yield _CALLED.get((kind, part), _FACES[part]), name_of(bench.job.cloth(face.cloth))
+
+
+def closing_text(bench: Bench) -> str:
+    """How and where the cover is closed, with its figures."""
+    closing = bench.cover.closing
+    if closing.kind == "hand-sewn":
+        return f"sewn up by hand, {bench.told(closing.length)} {closing.words}"
+    if closing.kind == "zip":
+        return f"zip of {bench.told(closing.length)} {closing.words}"
+    if closing.kind == "envelope":
+        return f"envelope back, {bench.told(closing.overlap)} overlap, upper piece outside, opening downwards"
+    if closing.kind == "buttons":
+        return f"buttoned back, {bench.told(closing.overlap)} overlap, upper piece outside"
+    return {"ties": "tied along the bottom edge", "open": "bottom edge hemmed and left open"}[closing.kind]
+
+
+def _motifs(bench: Bench) -> Iterator[Fact]:
+    for part, face in bench.cover.cushion.cover.faces:
+        name = _CALLED.get((bench.cover.cushion.kind, part), _FACES[part])
+        if face.pattern == "centred":
+            yield f"Motif, {name.lower()}", _centred(face, bench)
+        elif face.pattern == "alike":
+            yield f"Motif, {name.lower()}", "every one shows the same place of the pattern"
+
+
+def _centred(face: Face, bench: Bench) -> str:
+    motifs = bench.job.cloth(face.cloth).motifs
+    place = next(number for number, motif in enumerate(motifs) if motif.id == face.motif)
+    motif = motifs[place].name or f"motif {place + 1}"
+    sides = [
+        f"{bench.told(abs(offset))} {more if offset > 0 else less}"
+        for offset, more, less in ((face.offset_across, "right", "left"), (face.offset_along, "up", "down"))
+        if offset
+    ]
+    middle = "the middle of the finished face"
+    return f"{motif}, {listed(sides)} from {middle}" if sides else f"{motif} in {middle}"
+
+
+_UP = {
+    "away": "away from the cut end",
+    "toward": "toward the cut end",
+    "left": "to the left edge",
+    "right": "to the right edge",
+}
+
+
+def _top(bench: Bench) -> str:
+    """How the arrow that every piece has lies on each cloth."""
+    cloths = dict.fromkeys(piece.face.cloth for piece in bench.cover.pieces)
+    return f"arrow up on every piece; {'; '.join(_lies(bench.job.cloth(id_)) for id_ in cloths)}"
+
+
+def _lies(cloth: Cloth) -> str:
+    if cloth.direction == "any":
+        return f"{name_of(cloth)} has no top, but all faces lie the same way"
+    also = ", or the other way round" if cloth.direction == "two-way" else ""
+    return f"on {name_of(cloth)} the top points {_UP[cloth.up]}{also}"
+
+
+def _not_matched(bench: Bench) -> Iterator[Fact]:
+    """Parts that show a pattern and are cut without looking at it, and seams that it does not run on across."""
+    patterned = [piece for piece in bench.cover.pieces if _has_repeat(piece, bench)]
+    if patterned:
+        free = dict.fromkeys(family_name(family_of(piece)) for piece in patterned if piece.face.pattern == "free")
+        anywhere = f"{listed(list(free))}: cut anywhere in the pattern; " if free else ""
+        yield "Not matched", f"{anywhere}the pattern does not run on across any seam"
+
+
+def _has_repeat(piece: Piece, bench: Bench) -> bool:
+    cloth = bench.job.cloth(piece.face.cloth)
+    return bool(cloth.repeat_across or cloth.repeat_along)
+
+
+def _seam(bench: Bench) -> str:
+    cover, closing = bench.cover.cushion.cover, bench.cover.closing
+    text = bench.told(cover.seam)
+    if cover.side_seam != cover.seam:
+        text += f", {bench.told(cover.side_seam)} at the sides"
+    if closing.kind in ("hand-sewn", "zip") and closing.allowance != cover.seam:
+        text += f", {bench.told(closing.allowance)} where it closes"
+    return text

@@ -1,0 +1,35 @@
+# The label, and the end of the work: turning, pressing, filling.
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from plumpline.cushions.filling import filling_of
+from plumpline.figures import told
+from plumpline.workroom.closures import way_in
+from plumpline.workroom.identity import code_of, label_of
+from plumpline.workroom.step import Bench, Step
+
+
+def steps(bench: Bench) -> Iterator[Step]:
+    """The steps that every cover has."""
+    finished = told(bench.cover.finished, bench.job.units)
+    label, code = label_of(bench.cover, bench.job), code_of(bench.cover.cushion, bench.job)
+    text = f"Into an allowance that stays inside: {label}. Washed, covers look alike without it."
+    yield Step("label", "label", "Sew in the label", text, code)
+    text = f"Through {way_in(bench)}. Push the seams out from inside with something blunt."
+    yield Step("turn", "turn", "Turn it right side out", text)
+    text = (
+        f"Seams first, through a cloth; pile only from the back, with steam. From seam to seam it measures {finished}."
+    )
+    yield Step("press", "press", "Press and measure", text, finished)
+    yield Step("fill", "fill", "Fill it", _fill(bench), told(bench.cover.pad.size, bench.job.units))
+
+
+def _fill(bench: Bench) -> str:
+    cushion = bench.cover.cushion
+    text = f"With a pad of {told(bench.cover.pad.size, bench.job.units)}, top to top."
+    if cushion.insert.fill == "foam":
+        return f"{text} A slip-cloth round the foam lets it glide in."
+    filling = filling_of(bench.cover.pad.size, cushion.insert.fill, bench.job.units)
+    return f"{text} Filled loose, it takes {filling.text}." if filling else text

@@ -1,0 +1,80 @@
+# A step at the bench, the order in which the bench takes them, and what every feature is told to make its own from.
+"""A feature of a cover (a zip, a taper, a trim) gives its steps with the stage of each; the sheet puts them in order.
+
+Order of work at a bench (common practice): look the cloth over, wash it, square it; cut faces, boxing and strips; mark
+and overlock them; the closure first, while everything lies flat; trim and piping on the front; the label; join; taper;
+turn; press; fill; close.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal, get_args
+
+from plumpline.cushions.made import Made
+from plumpline.job import Job
+from plumpline.lengths import write_length
+from plumpline.pieces import Piece
+
+Stage = Literal[
+    "check",
+    "wash",
+    "square",
+    "cut-faces",
+    "cut-boxing",
+    "cut-strips",
+    "mark",
+    "overlock",
+    "closure",
+    "edge",
+    "label",
+    "join",
+    "taper",
+    "turn",
+    "press",
+    "fill",
+    "finish",
+]
+STAGES: tuple[Stage, ...] = get_args(Stage)
+
+
+@dataclass(frozen=True)
+class Step:
+    """One step: its stage, its `name` within it, what to do in a few words, the figure to look at, and how it is done.
+
+    The name stays the same while figures change, so that a step that is ticked off stays so. A step that is done once
+    for all covers of a cloth says which in `cloth`.
+    """
+
+    stage: Stage
+    name: str
+    title: str
+    text: str
+    figure: str = ""
+    cloth: str = ""
+
+
+@dataclass(frozen=True)
+class Bench:
+    """One cover at the bench, in its job."""
+
+    cover: Made
+    job: Job
+
+    def told(self, nm: int) -> str:
+        """A length in the units of the job."""
+        return write_length(nm, self.job.units)
+
+    def parts(self, *families: str) -> list[Piece]:
+        """The pieces of those families of parts, in the order of the cover."""
+        return [piece for piece in self.cover.pieces if family_of(piece) in families]
+
+
+def family_of(piece: Piece) -> str:
+    """The part without its number: "boxing" of boxing-2, "back" of back-1."""
+    return piece.part.rstrip("0123456789").removesuffix("-")
+
+
+def family_name(family: str) -> str:
+    """What the pieces of a family are called together: "zip band", "ends"."""
+    return "ends" if family == "end" else family.replace("-", " ")
