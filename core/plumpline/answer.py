@@ -93,8 +93,8 @@ def piece_answer(piece: Piece, job: Job) -> Json:
     }
 
 
-def cloth_answer(planned: ClothPlan, job: Job) -> Json:
-    """One entry of `cloths`: the lay plan, the length to ask for, what it costs, and why."""
+def cloth_answer(planned: ClothPlan, job: Job, check: str | None = None) -> Json:
+    """One entry of `cloths`: the lay plan, the length to ask for, what it costs, and why, a `check` at the end."""
     cloth, units, plan = planned.cloth, job.units, planned.plan
     return {
         "cloth": cloth.id,
@@ -121,7 +121,7 @@ def cloth_answer(planned: ClothPlan, job: Job) -> Json:
         "straight": _straight(planned, job),
         "offcuts": _left(offcuts(planned, plan.placements, planned.buy, _least(units)), units),
         "motif_points": motif_points(planned, plan),
-        "working": [{"text": line} for line in cloth_working(planned, job)],
+        "working": [{"text": line} for line in [*cloth_working(planned, job), *([check] if check else [])]],
     }
 
 

@@ -8,6 +8,7 @@ from typing import Any, Literal, get_args
 
 from plumpline import notices, remedies
 from plumpline.answer import cloth_answer, cover_answer, piece_answer
+from plumpline.cross_check import by_the_chart
 from plumpline.figures import figure, length_to_ask
 from plumpline.job import Cloth
 from plumpline.layout.budget import QUICK_WORK, Slices, to_its_end
@@ -61,6 +62,8 @@ class Planning:
         self._planners: list[ClothPlanner] = []
         # What is said about each cloth beside its plan, as far as that is known.
         self._said: list[list[notices.Notice]] = []
+        # What a rule of thumb makes of each cloth, once it was asked.
+        self._checks: dict[str, str] = {}
         self._with_ways_out = 0
 
     def steps(self) -> Slices[dict[str, Any]]:
@@ -95,6 +98,8 @@ class Planning:
         said = list(notices.cloth_notices(planned, known))
         said += yield from notices.margin_notices(planned, known, document, QUICK_WORK)
         said += yield from notices.ways_out(self.prepared, planned, document, QUICK_WORK)
+        check = yield from by_the_chart(planned, known.units, QUICK_WORK)
+        self._checks |= {planned.cloth.id: check} if check else {}
         self._said[number] = said
         self._with_ways_out = number + 1
 
@@ -131,7 +136,7 @@ class Planning:
         for about in self._said:
             said += about
         planned = [planner.plan() for planner in self._planners]
-        return {**_answer(self.prepared, planned, said), "workroom": self._workroom}
+        return {**_answer(self.prepared, planned, said, self._checks), "workroom": self._workroom}
 
     @cached_property
     def _workroom(self) -> list[dict[str, Any]]:
@@ -175,7 +180,9 @@ def _first_notices(planned: ClothPlan, prepared: Prepared) -> list[notices.Notic
     return [*notices.cloth_notices(planned, job), *margins]
 
 
-def _answer(prepared: Prepared, planned: list[ClothPlan], said: list[notices.Notice]) -> dict[str, Any]:
+def _answer(
+    prepared: Prepared, planned: list[ClothPlan], said: list[notices.Notice], checks: dict[str, str]
+) -> dict[str, Any]:
     job = prepared.job
     said += [notices.question(problem) for problem in job.questions]
     for cover in prepared.covers:
@@ -188,7 +195,7 @@ def _answer(prepared: Prepared, planned: list[ClothPlan], said: list[notices.Not
         "units": job.units,
         "cushions": [cover_answer(cover, job) for cover in prepared.covers],
         "pieces": [piece_answer(piece, job) for cover in prepared.covers for piece in cover.pieces],
-        "cloths": [cloth_answer(one, job) for one in planned],
+        "cloths": [cloth_answer(one, job, checks.get(one.cloth.id)) for one in planned],
         "materials": [material_answer(material) for material in bought],
         "shopping": shopping_list(bought, planned, job),
         "notices": notices.in_order(said),
