@@ -19,11 +19,11 @@ from plumpline.figures import (
     told,
     told_each,
 )
-from plumpline.job import NM_PER_CM, Job
+from plumpline.job import HABITS, Job
 from plumpline.layout.outlines import extents_of, turned
 from plumpline.layout.strip import Cut, Placement, Plan
 from plumpline.layplan import UP_OF_TURN, ClothPlan, first_motif
-from plumpline.lengths import NM_PER_INCH, write_length
+from plumpline.lengths import write_length
 from plumpline.money import cost, write_money
 from plumpline.offcuts import Rectangle, offcuts, offcuts_between
 from plumpline.pieces import Piece
@@ -116,10 +116,10 @@ def cloth_answer(planned: ClothPlan, job: Job, check: str | None = None) -> Json
             "other": in_other_system(planned.buy, cloth.sold_by, units),
         },
         "start": _start(planned, plan, units),
-        "cost": _cost(planned, planned.buy),
+        "cost": cost_answer(planned, planned.buy),
         "layout": _layout(planned, plan, job),
         "straight": _straight(planned, job),
-        "offcuts": _left(offcuts(planned, plan.placements, planned.buy, _least(units)), units),
+        "offcuts": _left(offcuts(planned, plan.placements, planned.buy, HABITS[units].narrowest), units),
         "motif_points": motif_points(planned, plan),
         "working": [{"text": line} for line in [*cloth_working(planned, job), *([check] if check else [])]],
     }
@@ -133,7 +133,8 @@ def _across(planned: ClothPlan) -> int | None:
     return most_across(placed) if len(sizes) == 1 and not interlocked else None
 
 
-def _cost(planned: ClothPlan, buy: int) -> Json | None:
+def cost_answer(planned: ClothPlan, buy: int) -> Json | None:
+    """What a length of a cloth costs; None where its price is not known."""
     price = planned.cloth.price
     if price is None:
         return None
@@ -197,10 +198,10 @@ def _straight(planned: ClothPlan, job: Job) -> Json:
             "text": length_to_ask(buy, planned.cloth.sold_by, units),
             "other": in_other_system(buy, planned.cloth.sold_by, units),
         },
-        "cost": _cost(planned, buy),
+        "cost": cost_answer(planned, buy),
         "start": _start(planned, plan, units),
         "layout": _layout(planned, plan, job),
-        "offcuts": _left(offcuts_between(planned, plan, buy, _least(units)), units),
+        "offcuts": _left(offcuts_between(planned, plan, buy, HABITS[units].narrowest), units),
         "motif_points": motif_points(planned, plan),
         "cuts": [_cut(planned, cut, units) for cut in cuts],
         "steps": [{"title": step.title, "text": step.text} for step in steps(cuts, usable, units)],
@@ -225,11 +226,6 @@ def _cut(planned: ClothPlan, cut: Cut, units: str) -> Json:
         "y": cut.y,
         "length": cut.length,
     }
-
-
-def _least(units: str) -> int:
-    """The narrowest piece worth keeping: 4 in or 10 cm either way."""
-    return 4 * NM_PER_INCH if units == "in" else 10 * NM_PER_CM
 
 
 def _left(rectangles: list[Rectangle], units: str) -> list[Json]:

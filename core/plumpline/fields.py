@@ -53,6 +53,21 @@ FACE = (
 
 SIDES = (Field("cloth", "id", "Which cloth it is cut from, where that is not the cloth of the front."), *FACE[1:])
 
+JOINED = (
+    Field(
+        "joined",
+        "choice",
+        "How a face is joined where the cloth is too narrow for it: an equal piece at each end, or one at a side.",
+        choices=("none", "both-ends", "one-side"),
+    ),
+    Field(
+        "join_pattern",
+        "choice",
+        "Whether the pattern of a centred face is matched at its joins.",
+        choices=("matched", "free"),
+    ),
+)
+
 FILLINGS = ("feather", "down", "polyester", "hollow-fibre", "microbead", "foam-crumb", "firm", "foam", "own")
 
 FIT = tuple(
@@ -148,6 +163,12 @@ BOXING = (
         choices=("band", "front-and-sides"),
     ),
     Field("returns", "length", "How far a zip band comes round each of the two corners at its ends."),
+    Field(
+        "run",
+        "choice",
+        "across: it lies across the cloth, joined where that is too narrow; along: in one length along the roll.",
+        choices=("across", "along"),
+    ),
 )
 
 SMALLER_BY = (
@@ -176,8 +197,8 @@ COVER = (
     Field("corners", "object", "The corners of the cover.", fields=CORNERS),
     Field("boxing", "object", "What the boxing of a boxed cover is made of.", fields=BOXING),
     Field("ends", "choice", "The ends of a bolster: flat discs, or its body gathered.", choices=("flat", "gathered")),
-    Field("front", "object", "The front panel, or the body of a bolster.", required=True, fields=FACE),
-    Field("back", "object", "The back panel, of every cover that has one.", fields=FACE),
+    Field("front", "object", "The front panel, or the body of a bolster.", required=True, fields=(*FACE, *JOINED)),
+    Field("back", "object", "The back panel, of every cover that has one.", fields=(*FACE, *JOINED)),
     Field("sides", "object", "The boxing around a boxed cover, or the ends of a bolster.", fields=SIDES),
 )
 

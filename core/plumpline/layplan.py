@@ -268,7 +268,7 @@ def why_not(cloth: Cloth, piece: Piece) -> str | None:
     return None
 
 
-def cannot_lay(code: str, piece: Piece, cloth: Cloth, units: str, way_out: dict[str, Any] | None) -> Problem:
+def cannot_lay(code: str, piece: Piece, cloth: Cloth, units: str, *ways_out: dict[str, Any]) -> Problem:
     """Why a piece has no place on the cloth, and what would give it one, in the maker's words."""
     has = write_length(lay_out(cloth, cloth.width or 0).usable, units)
     who, on = f"The {piece.called}", f"{name_of(cloth)} has {has} usable"
@@ -276,7 +276,7 @@ def cannot_lay(code: str, piece: Piece, cloth: Cloth, units: str, way_out: dict[
     if code in ("too-wide", "too-wide-unless-turned"):
         text = f"{who} is {write_length(extent_across(piece, cloth), units)} {lying}; {on}."
         turn = "Turn it, join it" if code == "too-wide-unless-turned" else "Join it"
-        return Problem(f"{piece.insert_at}/{side}", code, f"{text} {turn} or choose a wider cloth.", way_out)
+        return Problem(f"{piece.insert_at}/{side}", code, f"{text} {turn} or choose a wider cloth.", ways_out)
     at = piece.face_at
     if code == "no-motif-column":
         text = f"{who} cannot have this motif in its middle: wherever the motif lies, the panel would leave the cloth. "

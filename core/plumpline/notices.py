@@ -28,14 +28,16 @@ _LEVELS = ("stop", "warn", "info")
 _FAR_ABOVE = 5
 
 
-def notice(level: str, code: str, at: str, text: str, way_out: dict[str, Any] | None = None) -> Notice:
-    """One notice in the form the answer carries."""
-    return {"level": level, "code": code, "at": at, "text": text, "way_out": way_out}
+def notice(level: str, code: str, at: str, text: str, *ways_out: dict[str, Any]) -> Notice:
+    """One notice in the form the answer carries; with several ways out, the first stands for itself as well."""
+    first = ways_out[0] if ways_out else None
+    several = {"ways_out": list(ways_out)} if len(ways_out) > 1 else {}
+    return {"level": level, "code": code, "at": at, "text": text, "way_out": first, **several}
 
 
 def stop(problem: Problem) -> Notice:
     """A problem that left part of the job without an answer."""
-    return notice("stop", problem.code, problem.at, problem.text, problem.way_out)
+    return notice("stop", problem.code, problem.at, problem.text, *problem.ways_out)
 
 
 def in_order(notices: list[Notice]) -> list[Notice]:
@@ -155,11 +157,13 @@ def ways_out(prepared: Prepared, planned: ClothPlan, document: Document, work: i
     seam = yield from remedies.less_side_seam(document, prepared, planned, work)
     wider = (yield from remedies.wider_cloth(document, planned, work)) if seam is None else None
     turned = yield from remedies.free_turning(document, planned, work)
+    along = yield from remedies.fewer_joins(document, prepared, planned, work)
     found = [
         start and _start(start, planned, units),
         seam and _seam(seam, units),
         wider and _wider(wider, planned, units),
         turned and _turning(turned, planned, units),
+        along and _joins(along, planned, units),
     ]
     return [said for said in found if said]
 
@@ -197,3 +201,9 @@ def _turning(way: remedies.WayOut, planned: ClothPlan, units: str) -> Notice:
     text += f"{_saving(way, units)}."
     way_out = way.to_json("Let the panels be turned", units)
     return notice("info", "turning-would-save", f"{planned.cloth.at}/direction", text, way_out)
+
+
+def _joins(ways: list[remedies.Choice], planned: ClothPlan, units: str) -> Notice:
+    text = f"{name_of(planned.cloth)} is too narrow for some pieces, which are joined. "
+    text = f"{text[0].upper()}{text[1:]}Along the roll they need fewer joins."
+    return notice("info", "joins-can-be-saved", f"{planned.cloth.at}/up", text, *(way.to_json(units) for way in ways))

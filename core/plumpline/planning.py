@@ -163,14 +163,12 @@ def _first_plan(prepared: Prepared, cloth: Cloth, document: dict[str, Any]) -> S
     except CannotLay as error:
         found = [(piece, code) for piece in pieces if (code := why_not(cloth, piece)) is not None]
         blamed = found or [(piece, error.code) for piece in pieces if piece.id == error.panel]
-        if error.code == "too-wide-unless-turned":
-            turned = yield from remedies.on_its_side(document, cloth, QUICK_WORK)
-        else:
-            turned = None
-        units = prepared.job.units
-        words = "Lay every panel upright" if cloth.lies_aside else "Lay every panel on its side"
-        way_out = turned.to_json(words, units) if turned else None
-        return [cannot_lay(code, piece, cloth, units, way_out) for piece, code in blamed]
+        units, ways = prepared.job.units, []
+        too_wide = [piece for piece, code in blamed if code.startswith("too-wide")]
+        if too_wide:
+            found_room = yield from remedies.room_for(document, cloth, too_wide, QUICK_WORK)
+            ways = [choice.to_json(units) for choice in found_room]
+        return [cannot_lay(code, piece, cloth, units, *ways) for piece, code in blamed]
 
 
 def _first_notices(planned: ClothPlan, prepared: Prepared) -> list[notices.Notice]:

@@ -58,6 +58,7 @@ CODES: dict[str, str] = {
     "one-more-would-fit": "A little less seam, and one more panel fits side by side.",
     "wider-cloth": "A slightly wider cloth would need a shorter length.",
     "turning-would-save": "If the cloth has no direction, turning panels saves a length.",
+    "joins-can-be-saved": "Laid along the roll, pieces need fewer joins.",
     "start-unknown": "A whole repeat is added because nobody knows where the first cut will fall.",
     "far-above-the-floor": "The length is many times what the area of the panels needs.",
     "not-used-yet": "A part of the document that this version keeps but does not look at.",
@@ -68,18 +69,24 @@ CODES: dict[str, str] = {
 class Problem:
     """One thing that stops a job: a JSON pointer into the document, a code of `CODES`, and what to do.
 
-    `way_out` is a change of the document that was planned, in the form a notice carries.
+    `ways_out` are changes of the document that were planned, the one that buys least first, in the form a notice
+    carries; `way_out` is the first of them.
     """
 
     at: str
     code: str
     text: str
-    way_out: dict[str, Any] | None = None
+    ways_out: tuple[dict[str, Any], ...] = ()
+
+    @property
+    def way_out(self) -> dict[str, Any] | None:
+        """The way out that buys least."""
+        return self.ways_out[0] if self.ways_out else None
 
     def to_json(self) -> dict[str, Any]:
         """The problem as the plain dict an answer carries."""
-        way_out = {} if self.way_out is None else {"way_out": self.way_out}
-        return {"at": self.at, "code": self.code, "text": self.text, **way_out}
+        ways = {"way_out": self.way_out, "ways_out": list(self.ways_out)} if self.ways_out else {}
+        return {"at": self.at, "code": self.code, "text": self.text, **ways}
 
 
 class JobError(ValueError):

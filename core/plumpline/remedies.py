@@ -8,12 +8,14 @@ from dataclasses import dataclass
 from itertools import combinations
 from typing import Any
 
-from plumpline.figures import figure, length_to_ask
+from plumpline.answer import cost_answer
+from plumpline.figures import counted, figure, length_to_ask
 from plumpline.job import HABITS, NM_PER_CM, Cloth
 from plumpline.layout.budget import Slices
 from plumpline.layout.strip import CannotLay
 from plumpline.layplan import ClothPlan, extent_across, plan_cloth
 from plumpline.lengths import NM_PER_INCH, write_length
+from plumpline.pieces import Piece
 from plumpline.prepared import Prepared, prepare
 
 # How many seams are tried at most, so that a job of many sizes costs no more than one of few.
@@ -31,20 +33,24 @@ class Change:
 
 @dataclass(frozen=True)
 class WayOut:
-    """Changes that were planned, the cloth's plan with them, and how much less is bought (nm; 0: just possible)."""
+    """Changes that were planned, the cloth's plan with them, and how much less is bought (nm).
+
+    That is 0 where the changes make it just possible, and below 0 where they take more for the sake of fewer joins.
+    """
 
     changes: tuple[Change, ...]
     after: ClothPlan
     saved: int
 
     def to_json(self, text: str, units: str) -> dict[str, Any]:
-        """The way out as an answer carries it: what to do, what it buys, what it saves."""
+        """The way out as an answer carries it: what to do, what it buys and costs, what it saves."""
         step = self.after.cloth.sold_by
         return {
             "text": text,
             "buy": figure(self.after.buy, units),
             "ask": length_to_ask(self.after.buy, step, units),
-            "saves": length_to_ask(self.saved, step, units) if self.saved else None,
+            "cost": cost_answer(self.after, self.after.buy),
+            "saves": length_to_ask(self.saved, step, units) if self.saved > 0 else None,
             "change": [{"at": change.at, "value": change.value} for change in self.changes],
         }
 
@@ -168,11 +174,138 @@ def usual_margin(document: dict[str, Any], planned: ClothPlan, name: str, work: 
     return (yield from plan_with(document, (Change(f"{planned.cloth.at}/{name}", usual),), planned.cloth.index, work))
 
 
-def on_its_side(document: dict[str, Any], cloth: Cloth, work: int) -> Slices[WayOut | None]:
-    """Every panel laid the other way, upright or with its top to the left: the way out where one is too wide."""
-    changes = (Change(f"{cloth.at}/up", "away" if cloth.lies_aside else "left"),)
-    after = yield from plan_with(document, changes, cloth.index, work)
-    return None if after is None else WayOut(changes, after, 0)
+@dataclass(frozen=True)
+class Choice:
+    """One of several ways out between which the maker chooses, with what it is called."""
+
+    words: str
+    way: WayOut
+
+    def to_json(self, units: str) -> dict[str, Any]:
+        """The way out as an answer carries it."""
+        return self.way.to_json(self.words, units)
+
+
+Offer = tuple[str, tuple[Change, ...]]
+
+
+def room_for(document: dict[str, Any], cloth: Cloth, blamed: list[Piece], work: int) -> Slices[list[Choice]]:
+    """What gives a place to pieces that are too wide for their cloth, what buys least first.
+
+    They are laid along the roll, turned where nothing keeps them from it, or joined.
+    """
+    found = []
+    for words, changes in _offers(cloth, blamed):
+        after = yield from plan_with(document, changes, cloth.index, work)
+        if after is not None:
+            found.append(Choice(f"{words}{_joins_in(after, blamed)}", WayOut(changes, after, 0)))
+    return sorted(found, key=lambda choice: choice.way.after.buy)
+
+
+def _joins_in(after: ClothPlan, blamed: list[Piece]) -> str:
+    """How many joins there are then in what was one piece each."""
+    whole = {piece.id: piece.count for piece in blamed}
+    parts, pieces = 0, 0
+    for piece in after.pieces:
+        of = next((id_ for id_ in whole if piece.id.startswith(f"{id_}-")), None)
+        parts += piece.count if of else 0
+    for id_, count in whole.items():
+        pieces += count if any(piece.id.startswith(f"{id_}-") for piece in after.pieces) else 0
+    return f", {counted(parts - pieces, 'join', 'joins')} in all" if parts else ""
+
+
+def _offers(cloth: Cloth, blamed: list[Piece]) -> list[Offer]:
+    offers = [_along_the_roll(cloth), *_turned(cloth)]
+    faces = sorted({piece.face_at: piece.face for piece in blamed if piece.shape == "rectangle"}.items())
+    joinable = [(at, face) for at, face in faces if at.endswith(("/front", "/back"))]
+    along = [at for at, _ in faces if at.endswith("/sides")]
+    if along:
+        changes = tuple(Change(f"{at.removesuffix('/sides')}/boxing/run", "across") for at in along)
+        offers.append(("Lay the boxing across the cloth and join it", changes))
+    for joined, words in _JOINED.items() if joinable else ():
+        for pattern, matched in (
+            _MATCHED.items() if any(f.pattern == "centred" for _, f in joinable) else _PLAIN.items()
+        ):
+            changes = tuple(
+                change
+                for at, face in joinable
+                for change in (
+                    Change(f"{at}/joined", joined),
+                    *([Change(f"{at}/join_pattern", pattern)] if face.pattern == "centred" else []),
+                )
+            )
+            offers.append((f"{words}{matched}", changes))
+    return offers
+
+
+_JOINED = {"both-ends": "Join an equal piece to each end", "one-side": "Join one piece to a side"}
+_MATCHED = {"matched": ", the pattern matched", "free": ", the pattern not matched"}
+_PLAIN = {"free": ""}
+
+
+def _along_the_roll(cloth: Cloth) -> Offer:
+    """Every panel laid the other way, upright or with its top to the left."""
+    if cloth.lies_aside:
+        return "Lay every panel upright", (Change(f"{cloth.at}/up", "away"),)
+    words = "Run every panel along the roll"
+    if cloth.repeat_across or cloth.repeat_along:
+        words += ", with the pattern on its side"
+    return words, (Change(f"{cloth.at}/up", "left"),)
+
+
+def _turned(cloth: Cloth) -> list[Offer]:
+    """Turning panels one by one, where nobody has said that the cloth has a direction."""
+    if cloth.direction_said or cloth.repeat_across or cloth.repeat_along:
+        return []
+    return [("Let the panels be turned, if the cloth has no direction", (Change(f"{cloth.at}/direction", "any"),))]
+
+
+def fewer_joins(document: dict[str, Any], prepared: Prepared, planned: ClothPlan, work: int) -> Slices[list[Choice]]:
+    """Ways to lay joined pieces along the roll in one length, whatever that costs: what saves most joins first."""
+    units, cloth = prepared.job.units, planned.cloth
+    found = []
+    for words, changes in _without_joins(prepared, cloth):
+        saved = _panels(planned.pieces) - _panels_with(document, changes, cloth)
+        after = (yield from plan_with(document, changes, cloth.index, work)) if saved > 0 else None
+        if after is not None:
+            way = WayOut(changes, after, planned.buy - after.buy)
+            words = f"{words}: {counted(saved, 'join', 'joins')} fewer{_dearer(way, units)}"
+            found.append((saved, Choice(words, way)))
+    return [choice for _, choice in sorted(found, key=lambda one: -one[0])]
+
+
+def _without_joins(prepared: Prepared, cloth: Cloth) -> list[Offer]:
+    """What may make joins needless: everything along the roll, the boxing alone where it may lie so."""
+    offers = [] if cloth.lies_aside else [_along_the_roll(cloth)]
+    boxed = [
+        cover.cushion
+        for cover in prepared.covers
+        if cover.cushion.kind == "boxed" and cover.cushion.cover.face("sides").cloth == cloth.id
+    ]
+    turns = [] if cloth.direction_said or cloth.lies_aside else [change for _, way in _turned(cloth) for change in way]
+    if boxed and (turns or cloth.lies_aside or cloth.direction == "any"):
+        changes = [Change(f"{cushion.at}/cover/boxing/run", "along") for cushion in boxed]
+        offers.append(("Cut the boxing along the roll in one length", (*turns, *changes)))
+    return offers
+
+
+def _panels(pieces: tuple[Piece, ...]) -> int:
+    count = 0
+    for piece in pieces:
+        count += piece.count
+    return count
+
+
+def _panels_with(document: dict[str, Any], changes: tuple[Change, ...], cloth: Cloth) -> int:
+    """How many panels the cloth has with the changes made, which leave a job that can be worked out."""
+    prepared = prepare(changed(document, changes))
+    assert isinstance(prepared, Prepared)
+    return _panels(prepared.pieces_on(cloth))
+
+
+def _dearer(way: WayOut, units: str) -> str:
+    more = length_to_ask(-way.saved, way.after.cloth.sold_by, units) if way.saved < 0 else ""
+    return f", {more} more" if more else ""
 
 
 def wider_cloth(document: dict[str, Any], planned: ClothPlan, work: int) -> Slices[WayOut | None]:

@@ -93,7 +93,7 @@ def _panels(job, rules, cloth, metric):
     grid = 0 if grid == "0" else nm(grid)
     panels = {}
     for cushion in job["cushions"]:
-        for part in parts_of(cushion, metric):
+        for part in parts_of(cushion, job):
             if part.face["cloth"] != cloth:
                 continue
             w, h = part.width, part.length
@@ -106,6 +106,7 @@ def _panels(job, rules, cloth, metric):
                 "upright": w and (_up(w / rules.cut_across, grid), _up(h / rules.cut_along, grid)),
                 "aside": w and (_up(h / rules.cut_across, grid), _up(w / rules.cut_along, grid)),
                 "lower": w and Fraction(part.centre, h),
+                "left": Fraction(1, 2) if part.middle is None else Fraction(part.middle, w),
             }
     return panels
 
@@ -151,7 +152,7 @@ def _check_centred(rules, panel, entry):
         return
     offset = panel["face"].get("offset", {})
     w, h = panel["upright"]
-    across = Fraction(w, 2) + nm(offset.get("across", "0 cm")) / rules.cut_across
+    across = w * panel["left"] + nm(offset.get("across", "0 cm")) / rules.cut_across
     along = h * panel["lower"] + nm(offset.get("along", "0 cm")) / rules.cut_along
     u, z = across / w, along / h
     ux, uz = {0: (u, z), 90: (1 - z, u), 180: (1 - u, 1 - z), 270: (z, 1 - u)}[entry["turn"]]

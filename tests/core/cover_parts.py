@@ -23,7 +23,10 @@ def nm(text):
 
 @dataclass(frozen=True)
 class Part:
-    """A part with its allowances, and how far above its lower edge the point of a centred motif lies; nm or None."""
+    """A part with its allowances, and how far above its lower edge the point of a centred motif lies; nm or None.
+
+    `middle` is how far right of its left edge that point lies, where that is not its middle.
+    """
 
     name: str
     face: Any
@@ -33,6 +36,7 @@ class Part:
     times: int = 1
     freely: bool = False
     round: bool = False
+    middle: Any = None
 
 
 def ring_of(diameter):
@@ -43,7 +47,8 @@ def ring_of(diameter):
 class Allowances:
     """What the entry says of seams, or the usual where it says nothing (common practice)."""
 
-    def __init__(self, cushion, metric):
+    def __init__(self, cushion, job):
+        self.job, metric = job, job["units"] != "in"
         cover = cushion["cover"]
         self.closure = cover.get("closure", {"kind": "hand-sewn"})
         self.seam = self._of(cover, "seam", metric, "1.5 cm", "1/2 in")
@@ -52,6 +57,19 @@ class Allowances:
         self.hem = self._of(self.closure, "hem", metric, "2.5 cm", "1 in")
         usual = {"zip": self.zip_seam, "ties": self.hem, "open": self.hem}.get(self.closure["kind"], self.seam)
         self.closing = nm(self.closure["seam"]) if "seam" in self.closure else usual
+
+    def grid(self):
+        """What cut sizes are rounded up to, in nm."""
+        said = self.job.get("grid", "1/8 in" if self.job["units"] == "in" else "1 mm")
+        return 1 if said == "0" else nm(said)
+
+    def usable(self, bolt):
+        """The usable width of a cloth of the job that does not shrink, in nm."""
+        return nm(bolt["width"]) - 2 * nm(bolt.get("selvedge", "1/2 in" if self.job["units"] == "in" else "1 cm"))
+
+    def bolt(self, face):
+        """The cloth of a face."""
+        return next(bolt for bolt in self.job["cloths"] if bolt["id"] == face["cloth"])
 
     def _of(self, values, name, metric, cm, inches):
         return nm(values.get(name, cm if metric else inches))
@@ -74,8 +92,8 @@ def finished(cushion, names):
     return [side - nm(smaller) for side in size] if smaller else None
 
 
-def parts_of(cushion, metric):
-    """All parts of one cover."""
+def parts_of(cushion, job):
+    """All parts of one cover of the job."""
     make = {
         ("knife-edge", "rectangle"): knife_edge,
         ("knife-edge", "round"): round_knife_edge,
@@ -83,7 +101,45 @@ def parts_of(cushion, metric):
         ("boxed", "round"): boxed_in_one_band,
         ("bolster", "bolster"): bolster,
     }[cushion["kind"], cushion["insert"]["shape"]]
-    return make(cushion, Allowances(cushion, metric))
+    allow = Allowances(cushion, job)
+    whole = make(cushion, allow)
+    return [part for one in whole for part in joined(one, allow)]
+
+
+def joined(part, allow):
+    """The part in the pieces that its face asks for where the cloth is too narrow; for cloths that do not shrink."""
+    way = part.face.get("joined", "none")
+    bolt = allow.bolt(part.face)
+    grid, usable = allow.grid(), allow.usable(bolt)
+    if way == "none" or part.width <= usable // grid * grid or bolt.get("up") in ("left", "right"):
+        return [part]
+    face, seam, side = part.width - 2 * allow.side, allow.seam, allow.side
+    columns = [Fraction(usable, 2)]
+    if part.face.get("pattern") == "centred":
+        motif = next(m for m in bolt["motifs"] if m["id"] == part.face["motif"])
+        first, step = nm(motif["across"]) - (nm(bolt["width"]) - usable) // 2, nm(bolt["repeat"]["across"])
+        columns = [first + step * number for number in range(-99, 99) if 0 <= first + step * number <= usable]
+    least = 4 * NM["in"] if allow.job["units"] == "in" else 10 * NM["cm"]
+    if way == "both-ends":
+        main = max(2 * min(column, usable - column) for column in columns) // grid * grid - 2 * seam
+        ends = max(Fraction(face - main, 2), least)
+        assert ends <= usable - seam - side, "three pieces are all that is worked out here"
+        finished = [ends, face - 2 * ends, ends]
+    else:
+        aim = side + Fraction(face, 2)
+        lost = min((column - aim for column in columns if column >= aim), default=0)
+        first = (usable - lost * (part.face.get("pattern") == "centred")) // grid * grid - side - seam
+        finished = [min(first, face - least), max(face - first, least)]
+    places = ["left", "middle", "right"] if len(finished) == 3 else ["left", "right"]
+    start, pieces, free = Fraction(0), [], {**part.face, "pattern": "free"}
+    for place, wide in zip(places, finished, strict=True):
+        left, right = (side if place == "left" else seam), (side if place == "right" else seam)
+        inside = start <= Fraction(face, 2) < start + wide
+        look = part.face if inside or part.face.get("join_pattern") != "free" else free
+        middle = left + Fraction(face, 2) - start
+        pieces.append(Part(f"{part.name}-{place}", look, left + wide + right, part.length, part.centre, middle=middle))
+        start += wide
+    return pieces
 
 
 def knife_edge(cushion, allow):
@@ -108,7 +164,7 @@ def round_knife_edge(cushion, allow):
 
 
 def boxed_apart(cushion, allow):
-    """A boxed cover whose boxing is joined at the corners, with no band longer than the cloth is wide."""
+    """A boxed cover whose boxing is joined at corners, or in equal parts where that takes fewer joins."""
     cover, seam = cushion["cover"], allow.seam
     w, h = finished(cushion, ("width", "length"))
     thick = nm(cushion["insert"]["thickness"])
@@ -125,21 +181,54 @@ def boxed_apart(cushion, allow):
         low, wide = Fraction(thick, 2), w + 2 * returns + 2 * seam
         parts.append(Part("zip-band-1", side_face, wide, half, allow.closing + low / 2, freely=True))
         parts.append(Part("zip-band-2", side_face, wide, half, seam + low / 2, freely=True))
+    around = bands_of(around, max(w, h), side_face, cover.get("boxing", {}), allow)
     for number, length in enumerate(around, 1):
-        parts.append(Part(f"boxing-{number}", side_face, length + 2 * seam, high, Fraction(high, 2), freely=True))
+        name = "boxing" if len(around) == 1 else f"boxing-{number}"
+        parts.append(Part(name, side_face, length + 2 * seam, high, Fraction(high, 2), freely=True))
     return parts
 
 
+def bands_of(sides, plate, face, boxing, allow):
+    """The finished lengths of the bands of a boxing with these sides."""
+    bolt = allow.bolt(face)
+    longest = allow.usable(bolt) // allow.grid() * allow.grid() - 2 * allow.seam
+    turns = bolt.get("direction") == "any" and face.get("turn", "quarter") == "quarter"
+    if turns or bolt.get("up") in ("left", "right"):
+        longest = max(longest, plate)
+    if boxing.get("run") == "along":
+        longest = sum(sides)
+    if boxing.get("kind") == "front-and-sides":
+        return [part for side in sides for part in _equally(side, longest)]
+    together, bands = [], []
+    for side in sides:
+        if together and sum(together) + side > longest:
+            bands, together = [*bands, sum(together)], []
+        together.append(side)
+    bands = [part for band in [*bands, sum(together)] for part in _equally(band, longest)]
+    fewest = _equally(sum(sides), longest)
+    return fewest if len(fewest) < len(bands) else bands
+
+
+def _equally(length, longest):
+    count = math.ceil(Fraction(length) / longest)
+    return [Fraction(length, count)] * count
+
+
 def boxed_in_one_band(cushion, allow):
-    """A round boxed cover without a zip in its boxing, on cloth wide enough for the whole ring."""
+    """A round boxed cover without a zip in its boxing."""
     (d,) = finished(cushion, ("diameter",))
     cover, seam = cushion["cover"], allow.seam
     across, high = d + 2 * seam, nm(cushion["insert"]["thickness"]) + 2 * seam
     front = Part("front", cover["front"], across, across, Fraction(across, 2), round=True)
     back = back_of(cushion, allow, across, d, seam, seam, round=not in_back(allow))
     ends = {"cloth": cover["front"]["cloth"], **cover.get("sides", {})}
-    ring = Part("boxing", ends, ring_of(d) + 2 * seam, high, Fraction(high, 2), freely=True)
-    return [front, *back, ring]
+    bands = bands_of([ring_of(d)], d, ends, cover.get("boxing", {}), allow)
+    names = ["boxing"] if len(bands) == 1 else [f"boxing-{number}" for number, _ in enumerate(bands, 1)]
+    ring = [
+        Part(name, ends, band + 2 * seam, high, Fraction(high, 2), freely=True)
+        for name, band in zip(names, bands, strict=True)
+    ]
+    return [front, *back, *ring]
 
 
 def bolster(cushion, allow):

@@ -241,7 +241,8 @@ def test_a_band_longer_than_the_cloth_is_joined_at_the_corners():
 
 def test_a_side_longer_than_the_cloth_is_joined_in_equal_parts():
     """A 77 in bench on 54 in cloth: two bands of 38 1/2 in for a long side, one of 18 in for a short one."""
-    bench = boxed(("77 in", "18 in", "3 in"), back={"cloth": "k2"}, front={"cloth": "k2"}, sides={"cloth": "k1"})
+    bench = boxed(("77 in", "18 in", "3 in"), boxing=APART, **{part: {"cloth": "k2"} for part in ("front", "back")})
+    bench["cover"]["sides"] = {"cloth": "k1"}
     document = job(bench, [cloth("54 in"), cloth("90 in", id="k2")])
     widths = [p["width"]["text"] for p in plan(document, "quick")["pieces"] if p["part"].startswith("boxing")]
     assert widths == ["39 1/2 in", "39 1/2 in", "19 in", "39 1/2 in", "39 1/2 in", "19 in"]
@@ -266,9 +267,23 @@ def test_a_band_may_be_as_long_as_a_plate_that_lies_along_the_roll():
     assert sizes(answer)["boxing-1"] == ("39 1/2 in", "4 in")
 
 
-def test_on_railroaded_cloth_a_band_is_as_long_as_it_likes():
-    answer = plan(job(boxed(("77 in", "18 in", "3 in")), cloth("54 in", up="left")), "quick")
-    assert sizes(answer)["boxing"] == ("191 in", "4 in")
+def test_a_band_has_as_few_joins_as_the_cloth_allows_wherever_the_corners_come_then():
+    """Once round is 190 in: on 54 in cloth four bands of 47 1/2 in, where joins at the corners would make six."""
+    bench = boxed(("77 in", "18 in", "3 in"), back={"cloth": "k2"}, front={"cloth": "k2"}, sides={"cloth": "k1"})
+    answer = plan(job(bench, [cloth("54 in"), cloth("90 in", id="k2")]), "quick")
+    bands = [piece for piece in answer["pieces"] if piece["part"].startswith("boxing")]
+    assert [band["width"]["text"] for band in bands] == ["48 1/2 in"] * 4
+    notches = [[m["points"][0][0] for m in b["marks"] if m["kind"] == "notch"] for b in bands]
+    at_corners = [47.5 * n + x / IN - 0.5 for n, points in enumerate(notches) for x in points]
+    assert at_corners == [77, 172]  # the third, at 95 in, is where two bands meet
+
+
+def test_on_railroaded_cloth_a_band_is_as_long_as_a_plate_and_in_one_length_where_that_is_said():
+    bench = boxed(("77 in", "18 in", "3 in"))
+    railroaded = cloth("54 in", up="left")
+    assert sizes(plan(job(bench, railroaded), "quick"))["boxing-1"] == ("64 3/8 in", "4 in")
+    bench["cover"]["boxing"] = {"run": "along"}
+    assert sizes(plan(job(bench, railroaded), "quick"))["boxing"] == ("191 in", "4 in")
 
 
 def test_boxing_for_which_no_cloth_was_measured_is_left_whole():

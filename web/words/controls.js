@@ -131,6 +131,18 @@ const face = (part, side, byKind = {}) => {
   };
 };
 
+// How a face is joined where the cloth is too narrow for it.
+const joins = (part, side, byKind = {}) => {
+  const named = (what) => ({ name: `${side} ${what}`,
+    names: Object.fromEntries(Object.entries(byKind).map(([kind, called]) => [kind, `${called} ${what}`])) });
+  return {
+    [`/cushions/*/cover/${part}/joined`]: { ...named('joined'), kind: 'choice', usual: 'none',
+      options: { none: 'Cut whole', 'both-ends': 'An equal piece at each end', 'one-side': 'One piece at a side' } },
+    [`/cushions/*/cover/${part}/join_pattern`]: { ...named('pattern at the joins'), kind: 'choice', after: 'joined',
+      options: { matched: 'Matched', free: 'Not matched' } },
+  };
+};
+
 const on = (station, fields) =>
   Object.fromEntries(Object.entries(fields).map(([path, field]) => [path, { station, ...field }]));
 
@@ -213,10 +225,14 @@ export const fields = {
     '/cushions/*/cover/boxing/kind': { name: 'Boxing', kind: 'choice', usual: 'band',
       options: { band: 'One band', 'front-and-sides': 'A piece for each side' } },
     '/cushions/*/cover/boxing/returns': { name: 'Zip band returns', kind: 'measure', usual: { in: '4 in', cm: '10 cm', mm: '10 cm' } },
+    '/cushions/*/cover/boxing/run': { name: 'Boxing lies', kind: 'choice', usual: 'across',
+      options: { across: 'Across the cloth', along: 'Along the roll, in one length' } },
     '/cushions/*/cover/ends': { name: 'Bolster ends', kind: 'choice', usual: 'flat',
       options: { flat: 'Flat', gathered: 'Gathered' } },
     ...face('front', 'Front', { bolster: 'Body' }),
+    ...joins('front', 'Front', { bolster: 'Body' }),
     ...face('back', 'Back'),
+    ...joins('back', 'Back'),
     ...face('sides', 'Sides', { boxed: 'Boxing', bolster: 'Ends' }),
     '/fit/feather': { name: 'Smaller for feather', kind: 'measure' },
     '/fit/down': { name: 'Smaller for down', kind: 'measure' },

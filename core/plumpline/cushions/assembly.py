@@ -3,26 +3,22 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from plumpline.cushions.closing import Closing, closing_line
 from plumpline.cushions.closing_marks import with_closing
 from plumpline.cushions.fit import pad_for
+from plumpline.cushions.joining import joined, unjoinable
 from plumpline.cushions.made import Made
-from plumpline.cushions.panels import Part, cut_out
+from plumpline.cushions.panels import Cut, Part, cut_out
+from plumpline.cushions.pieced import cut_portions
 from plumpline.cushions.sizes import Sized
 from plumpline.cushions.stitching import Sewn, sewn_to_close
 from plumpline.cushions.words import why_cut_larger
 from plumpline.job import Cushion, Job
-from plumpline.pieces import Piece
+from plumpline.problems import Problem
 
-
-@dataclass(frozen=True)
-class Cut:
-    """A part and the piece it is cut as."""
-
-    part: Part
-    piece: Piece
+# The faces that may be made up of several pieces.
+FACES = ("front", "back")
 
 
 def cut_panels(parts: Sequence[Part], cushion: Cushion, closing: Closing, job: Job) -> list[Cut]:
@@ -34,9 +30,16 @@ def cut_panels(parts: Sequence[Part], cushion: Cushion, closing: Closing, job: J
 
 def assembled(
     cushion: Cushion, job: Job, sized: Sized, closing: Closing, cuts: Sequence[Cut], lines: list[str], sewn: list[Sewn]
-) -> Made:
-    """The cover of these pieces; `lines` say how their sizes come about, `sewn` is its stitching but the closure's."""
-    parts, pieces = [cut.part for cut in cuts], tuple(cut.piece for cut in cuts)
+) -> Made | list[Problem]:
+    """The cover of these pieces, or why a face of it cannot be made up as it is asked to be.
+
+    `lines` say how their sizes come about, `sewn` is the stitching of the cover but the closure's.
+    """
+    problems = [problem for cut in cuts if cut.part.face_of in FACES for problem in unjoinable(cut.part, cushion)]
+    if problems:
+        return list(dict.fromkeys(problems))
+    made_up, told, seams = _made_up(cuts, cushion, job)
+    parts, pieces = [cut.part for cut in made_up], tuple(cut.piece for cut in made_up)
     return Made(
         cushion=cushion,
         fit=sized.fit,
@@ -44,7 +47,23 @@ def assembled(
         finished=sized.finished,
         closing=closing,
         pieces=pieces,
-        cutting=(*lines, *closing_line(closing, job), *why_cut_larger(parts, pieces, job)),
-        sewn=(*sewn, *sewn_to_close(closing)),
+        cutting=(*lines, *told, *closing_line(closing, job), *why_cut_larger(parts, pieces, job)),
+        sewn=(*sewn, *seams, *sewn_to_close(closing)),
         zips=closing.zips,
     )
+
+
+def _made_up(cuts: Sequence[Cut], cushion: Cushion, job: Job) -> tuple[list[Cut], list[str], list[Sewn]]:
+    """The cuts with every face that is made of several pieces in place of the whole, what is said of it, its seams."""
+    found: list[Cut] = []
+    lines: list[str] = []
+    seams: list[Sewn] = []
+    for cut in cuts:
+        pieced = joined(cut.part, cushion, job) if cut.part.face_of in FACES else None
+        if pieced is None:
+            found.append(cut)
+            continue
+        found.extend(cut_portions(cut, pieced.portions, cushion, job))
+        lines.extend(pieced.lines)
+        seams.append(Sewn(pieced.seams, layers=2))
+    return found, lines, seams

@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
-from plumpline.cushions.assembly import Cut, assembled, cut_panels
+from plumpline.cushions.assembly import assembled, cut_panels
 from plumpline.cushions.backs import back_lines, backs_of
 from plumpline.cushions.closing import Closing
 from plumpline.cushions.corners import with_corners
 from plumpline.cushions.made import Made
-from plumpline.cushions.panels import Part
+from plumpline.cushions.panels import Cut, Part
 from plumpline.cushions.ring import Ring, bands_of, boxing_parts, boxing_piece, ring_lines
 from plumpline.cushions.sizes import Sized
 from plumpline.cushions.stitching import Sewn
 from plumpline.job import Cushion, Job
+from plumpline.problems import Problem
 
 PLATES = ("front", "back")
 # At the bottom it is closed in the seam between back and boxing, within the allowance of that seam.
@@ -25,7 +26,7 @@ CLOSED_AT = {
 
 def boxed_with(
     ring: Ring, plates: tuple[Part, Part], lines: list[str], cushion: Cushion, job: Job, sized: Sized, closing: Closing
-) -> Made:
+) -> Made | list[Problem]:
     """The cover of two plates and the ring around them; `lines` say how their sizes come about."""
     front, back = plates
     closing = closing.within(cushion.cover.seam)

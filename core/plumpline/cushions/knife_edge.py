@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from plumpline.cushions.assembly import Cut, assembled, cut_panels
+from plumpline.cushions.assembly import assembled, cut_panels
 from plumpline.cushions.backs import back_lines, backs_of, opened
 from plumpline.cushions.closing import Closing, closing_of
 from plumpline.cushions.corners import corner_lines, corners_too_large, edge_around, tapers_too_large, with_corners
 from plumpline.cushions.made import Made
-from plumpline.cushions.panels import Edges, Part, off_the_face
+from plumpline.cushions.panels import Cut, Edges, Part, off_the_face
 from plumpline.cushions.sizes import Sized, size_up
 from plumpline.cushions.stitching import Sewn
 from plumpline.figures import size
@@ -57,9 +57,11 @@ def knife_edge(cushion: Cushion, job: Job) -> Made | list[Problem]:
         *back_lines(back, backs, closing, job),
     ]
     sewn = [Sewn(sum(edge_around(cushion, sized.finished)), layers=2)]
-    made = assembled(cushion, job, sized, closing, cuts, lines, sewn)
-    tapers = tapers_too_large(cushion, list(zip(made.pieces, faces, strict=True)))
-    return tapers or replace(made, between_side_seams=width)
+    tapers = tapers_too_large(cushion, list(zip([cut.piece for cut in cuts], faces, strict=True)))
+    made = tapers or assembled(cushion, job, sized, closing, cuts, lines, sewn)
+    if not isinstance(made, Made) or len(made.pieces) > len(cuts):
+        return made
+    return replace(made, between_side_seams=width)
 
 
 def _panel(name: str, cover: Cover, closing: Closing, finished: Measures) -> Part:

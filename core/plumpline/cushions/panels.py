@@ -52,6 +52,14 @@ class Part:
         return self.width + edges.left + edges.right, self.length + edges.bottom + edges.top
 
 
+@dataclass(frozen=True)
+class Cut:
+    """A part and the piece it is cut as."""
+
+    part: Part
+    piece: Piece
+
+
 def cut_out(part: Part, cushion: Cushion, job: Job, count: int) -> Piece:
     """The piece of a part on the grid, with the marks that every panel has."""
     face = cushion.cover.face(part.face_of)

@@ -61,31 +61,31 @@ class Bands:
 
 
 def bands_of(ring: Ring, cushion: Cushion, job: Job) -> Bands:
-    """The ring divided into bands no longer than the cloth gives, joined at corners where that can be."""
+    """The ring divided into bands no longer than the cloth gives, joined at corners where that takes no more joins."""
     cover = cushion.cover
     longest = _longest(cushion, job.cloth(cover.face("sides").cloth), job, ring.plate)
     around = [stretch for stretch in ring.around if stretch]
     if ring.joined == "at every corner":
         plain = [run for stretch in around for run in _divided([stretch], longest)]
     else:
-        plain = _divided(around, longest)
+        plain = min(_divided(around, longest), _in_equal_parts(around, longest), key=len)
     return Bands(tuple(plain), tuple(_divided([ring.zip_band], longest)) if ring.zip_band else ())
 
 
 def _longest(cushion: Cushion, cloth: Cloth, job: Job, plate: int) -> int | None:
-    """The longest finished band: None where it lies along the roll, and any length will do.
+    """The longest finished band: None where it is to lie along the roll in one length, and any will do.
 
-    Bands lie across the cloth (common practice). Where they may be turned and the plate itself has to lie along the
-    roll, one may be as long as the `plate`.
+    Unless it is said otherwise, bands lie across the cloth (common practice). Where they may be turned, or lie on
+    their side as the plate does, one may be as long as the `plate` that takes as much of the roll.
     """
-    if cloth.lies_aside or cloth.width is None:
+    if cloth.width is None or cushion.cover.boxing.run == "along":
         return None
     seam = cushion.cover.seam
     longest = longest_across(cloth, lay_out(cloth, cloth.width).usable, job.grid) - 2 * seam
     if longest <= 0:
         return None
     may_turn = cloth.direction == "any" and cushion.cover.face("sides").turn == "quarter"
-    return max(longest, plate) if may_turn else longest
+    return max(longest, plate) if may_turn or cloth.lies_aside else longest
 
 
 def _divided(stretches: Sequence[int], longest: int | None) -> list[Run]:
@@ -100,13 +100,23 @@ def _divided(stretches: Sequence[int], longest: int | None) -> list[Run]:
     return [*runs, *_run(together, longest)] if together else runs
 
 
+def _in_equal_parts(stretches: Sequence[int], longest: int | None) -> list[Run]:
+    """Stretches from corner to corner as the fewest runs there can be, all as long, wherever the corners come then."""
+    length = sum(stretches)
+    count = 1 if longest is None else max(1, -(-length // longest))
+    ends = [length * number // count for number in range(count + 1)]
+    corners = list(accumulate(stretches[:-1]))
+    return [
+        Run(end - start, tuple(corner - start for corner in corners if start < corner < end))
+        for start, end in pairwise(ends)
+    ]
+
+
 def _run(stretches: list[int], longest: int | None) -> list[Run]:
     length = sum(stretches)
     if longest is None or length <= longest:
         return [Run(length, tuple(accumulate(stretches[:-1])))]
-    parts = -(-length // longest)
-    ends = [length * number // parts for number in range(parts + 1)]
-    return [Run(end - start) for start, end in pairwise(ends)]
+    return _in_equal_parts([length], longest)
 
 
 def boxing_parts(ring: Ring, bands: Bands, cushion: Cushion, closing: Closing) -> list[tuple[Part, Run]]:

@@ -27,7 +27,7 @@ class Insert:
 
 @dataclass(frozen=True)
 class Face:
-    """What is asked of one face: its cloth, how the pattern is to fall on it, how it may be turned."""
+    """What is asked of one face: its cloth, how the pattern is to fall on it, how it may be turned and joined."""
 
     cloth: str
     pattern: str
@@ -36,6 +36,8 @@ class Face:
     offset_along: int
     turn: str
     group: str | None
+    joined: str = "none"
+    join_pattern: str = "free"
 
 
 @dataclass(frozen=True)
@@ -67,10 +69,14 @@ class Closure:
 
 @dataclass(frozen=True)
 class Boxing:
-    """What the boxing is made of: in one band or a piece for each side, and how far a zip band returns, in nm."""
+    """What the boxing is made of: in one band or a piece for each side, and how far a zip band returns, in nm.
+
+    `run` says whether its bands lie across the cloth or along the roll.
+    """
 
     kind: str
     returns: int
+    run: str
 
 
 @dataclass(frozen=True)
@@ -188,7 +194,11 @@ def _faces_of(kind: str, values: Values) -> tuple[str, ...]:
 
 
 def _boxing(values: Values, habits: Habits) -> Boxing:
-    return Boxing(kind=values.get("kind", "band"), returns=values.get("returns", habits.returns))
+    return Boxing(
+        kind=values.get("kind", "band"),
+        returns=values.get("returns", habits.returns),
+        run=values.get("run", "across"),
+    )
 
 
 def _edge(values: Values, habits: Habits) -> Edge:
@@ -225,13 +235,15 @@ def _corners(values: Values, habits: Habits) -> Corners:
 
 
 def _face(values: Values) -> Face:
-    offset = values.get("offset", {})
+    offset, pattern = values.get("offset", {}), values.get("pattern", "free")
     return Face(
         cloth=values["cloth"],
-        pattern=values.get("pattern", "free"),
+        pattern=pattern,
         motif=values.get("motif"),
         offset_across=offset.get("across", 0),
         offset_along=offset.get("along", 0),
         turn=values.get("turn", "quarter"),
         group=values.get("group"),
+        joined=values.get("joined", "none"),
+        join_pattern=values.get("join_pattern", "matched" if pattern == "centred" else "free"),
     )

@@ -17,7 +17,8 @@ class Habits:
 
     A zip is `zip_shorter` than its side; a back in two pieces has its `overlap` up to a `large` cover, above that its
     `large_overlap`, and with buttons the `button_overlap`. A zip band `returns` so far round each corner,
-    and corners are rounded by the `radius`. Trim takes its `trim_join` more where its ends meet.
+    and corners are rounded by the `radius`. Trim takes its `trim_join` more where its ends meet. What is `narrowest`
+    is the least that is worth keeping, or joining on.
     """
 
     seam: int
@@ -36,6 +37,7 @@ class Habits:
     returns: int
     radius: int
     trim_join: int
+    narrowest: int
 
 
 HABITS = {
@@ -56,6 +58,7 @@ HABITS = {
         returns=4 * NM_PER_INCH,
         radius=2 * NM_PER_INCH,
         trim_join=NM_PER_INCH,
+        narrowest=4 * NM_PER_INCH,
     ),
     "cm": Habits(
         seam=15 * NM_PER_CM // 10,
@@ -74,6 +77,7 @@ HABITS = {
         returns=10 * NM_PER_CM,
         radius=5 * NM_PER_CM,
         trim_join=25 * NM_PER_CM // 10,
+        narrowest=10 * NM_PER_CM,
     ),
 }
 HABITS["mm"] = HABITS["cm"]

@@ -70,9 +70,9 @@ function Answer() {
   return html`<${Screen} title="At the counter" note="Plain linen · Harbour room (invented)" bar=${html`<button class="button">How so?</button><button class="button-primary">It was cut: record it</button>`}>
     <div class="columns"><div class="column">
       <div><p class="field-label">Ask for</p><${Figure} text="2 1/8 yd" size="xl" /><p class="lead">or 1.95 m · 68.00 USD</p><p class="note">No shorter plan exists.</p></div>
-      <${Notice} level="warn" text="Uses all 54 in between the selvedges. Measure there before it is cut." wayOut=${wayOut} onWayOut=${() => { told.wayOuts += 1; }} />
+      <${Notice} level="warn" text="Uses all 54 in between the selvedges. Measure there before it is cut." waysOut=${[wayOut]} onWayOut=${() => { told.wayOuts += 1; }} />
       <${Notice} level="info" text="One more panel of 17 5/8 in would fit." />
-      <${Notice} level="stop" text="The front is 60 in wide; this cloth has 54 in." wayOut=${{ text: 'Turn it, join it or choose a wider cloth.' }} />
+      <${Notice} level="stop" text="The front is 60 in wide; this cloth has 54 in." waysOut=${[{ text: 'Turn it, join it or choose a wider cloth.' }]} />
     </div><div class="column">
       <${Rows}>
         <${Row} label="Usable width" value="54 in" onOpen=${() => rows('width')} />

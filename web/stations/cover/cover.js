@@ -37,15 +37,16 @@ function sections(cushion) {
     ['cover.corners', [['cover/edge/kind'], ['cover/edge/rims'], ['cover/edge/join'],
       ['cover/edge/pack'], ['cover/edge/hidden_joins'], ['cover/corners/kind'], ['cover/corners/depth'], ['cover/corners/run'], ['cover/corners/radius']]],
     ['cover.closing', closingRows(size, seam)],
-    ['cover.front', faceRows('front')],
-    ['cover.back', faceRows('back')],
-    ['cover.sides', [['cover/boxing/kind'], ['cover/boxing/returns'], ['cover/ends'], ...faceRows('sides', nameOf(job.value, clothOfFace(job.value, `${cushion}/cover/sides/cloth`)))]],
+    ['cover.front', [...faceRows('front'), ...joinRows('front')]],
+    ['cover.back', [...faceRows('back'), ...joinRows('back')]],
+    ['cover.sides', [['cover/boxing/kind'], ['cover/boxing/run'], ['cover/boxing/returns'], ['cover/ends'], ...faceRows('sides', nameOf(job.value, clothOfFace(job.value, `${cushion}/cover/sides/cloth`)))]],
   ];
 }
 
 // `cloth` is the cloth a part is cut from that names none.
 const faceRows = (part, cloth) => [[`cover/${part}/cloth`, cloth],
   ...['pattern', 'motif', 'offset/across', 'offset/along', 'turn', 'group'].map((name) => [`cover/${part}/${name}`])];
+const joinRows = (part) => ['joined', 'join_pattern'].map((name) => [`cover/${part}/${name}`]);
 
 // What is wrong with a face as a whole stands at the head of its section.
 const GROUPS = { 'cover.front': '/cover/front', 'cover.back': '/cover/back', 'cover.sides': '/cover/sides' };
