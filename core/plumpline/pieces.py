@@ -53,7 +53,8 @@ class Piece:
     differ by what a later wash takes in each direction. `aim` is the point, from the lower left corner of the upright
     panel, that a motif is to stand on. `shape` says what of the outline the lay plan goes by: the rectangle around
     it, the circle it is, or itself. `turns` tells whether on cloth without a direction it lies as the faces of its
-    cover do, or freely, as boxing and hidden pieces may.
+    cover do, or freely, as boxing and hidden pieces may. `portion_of` names the part that it is only a portion of, or
+    the layer that it belongs to.
     """
 
     id: str
@@ -76,6 +77,7 @@ class Piece:
     shape: Literal["rectangle", "circle", "outline"] = "rectangle"
     turns: Turns = "with the faces"
     stitched: Outline = ()
+    portion_of: str = ""
 
     @property
     def seam_line(self) -> Outline:

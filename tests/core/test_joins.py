@@ -337,3 +337,20 @@ def test_the_shipped_bench_has_its_joins_and_boxing_as_it_says():
         *("front-left", "front-middle", "front-right", "back-left", "back-right"),
         *("boxing-1", "boxing-2", "boxing-3", "boxing-4"),
     ]
+
+
+def test_the_bench_joins_a_face_before_anything_is_sewn_to_it():
+    document = job(bench(joined="both-ends"), medallions("27 in"))
+    (sheet,) = plan(document, "quick")["workroom"]
+    titles = [step["title"] for step in sheet["steps"]]
+    joins = {step["title"]: step["text"] for step in sheet["steps"] if step["title"].startswith("Make up")}
+    assert joins["Make up the front"] == (
+        "Left, middle and right, face to face, 1/2 in seams, pressed open: finished it is 77 in wide. "
+        "Pin the pattern together at every join first."
+    )
+    assert titles.index("Make up the back") < titles.index("Join the boxing into a ring")
+    facts = {fact["name"]: fact["text"] for fact in sheet["facts"]}
+    assert facts["Not matched"].endswith("the pattern runs on across the joins within a face and no other seam")
+    unmatched = job(bench(joined="both-ends", join_pattern="free"), medallions("27 in"))
+    (sheet,) = plan(unmatched, "quick")["workroom"]
+    assert not any("Pin the pattern" in step["text"] for step in sheet["steps"])

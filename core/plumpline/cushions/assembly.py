@@ -38,8 +38,16 @@ def assembled(
     problems = [problem for cut in cuts if cut.part.face_of in FACES for problem in unjoinable(cut.part, cushion)]
     if problems:
         return list(dict.fromkeys(problems))
-    made_up, told, seams = _made_up(cuts, cushion, job)
-    parts, pieces = [cut.part for cut in made_up], tuple(cut.piece for cut in made_up)
+    pieced = [(cut, joined(cut.part, cushion, job) if cut.part.face_of in FACES else None) for cut in cuts]
+    made_up = [(cut.piece.called, face) for cut, face in pieced if face is not None]
+    cut_up = [
+        one
+        for cut, face in pieced
+        for one in ([cut] if face is None else cut_portions(cut, face.portions, cushion, job))
+    ]
+    parts, pieces = [cut.part for cut in cut_up], tuple(cut.piece for cut in cut_up)
+    told = [line for _, face in made_up for line in face.lines]
+    seams = [Sewn(face.seams, layers=2) for _, face in made_up]
     return Made(
         cushion=cushion,
         fit=sized.fit,
@@ -50,20 +58,5 @@ def assembled(
         cutting=(*lines, *told, *closing_line(closing, job), *why_cut_larger(parts, pieces, job)),
         sewn=(*sewn, *seams, *sewn_to_close(closing)),
         zips=closing.zips,
+        made_up=tuple((name, face.how) for name, face in made_up),
     )
-
-
-def _made_up(cuts: Sequence[Cut], cushion: Cushion, job: Job) -> tuple[list[Cut], list[str], list[Sewn]]:
-    """The cuts with every face that is made of several pieces in place of the whole, what is said of it, its seams."""
-    found: list[Cut] = []
-    lines: list[str] = []
-    seams: list[Sewn] = []
-    for cut in cuts:
-        pieced = joined(cut.part, cushion, job) if cut.part.face_of in FACES else None
-        if pieced is None:
-            found.append(cut)
-            continue
-        found.extend(cut_portions(cut, pieced.portions, cushion, job))
-        lines.extend(pieced.lines)
-        seams.append(Sewn(pieced.seams, layers=2))
-    return found, lines, seams

@@ -126,8 +126,15 @@ def _pieced(panel: Part, face: Face, widths: Sequence[int], cushion: Cushion, jo
         part = replace(panel, name=name, width=width, edges=edges, centre=(middle - start, up), opens=(), corners=())
         matched = is_main or (face.pattern == "centred" and face.join_pattern == "matched")
         portions.append(Portion(part, (start, 0), "the pattern" if matched else "anything"))
-    joins = len(widths) - 1
-    return Pieced(tuple(portions), tuple(_lines(panel, face, portions, job)), joins * panel.plain[1])
+    lines, seams = _lines(panel, face, portions, job), (len(widths) - 1) * panel.plain[1]
+    sewn, whole = (write_length(nm, job.units) for nm in (seam, panel.width))
+    places = listed([part.name.removeprefix(f"{panel.name}-").replace("-", " ") for part in (p.part for p in portions)])
+    how = f"{places[0].upper()}{places[1:]}, face to face, {sewn} seams, pressed open: finished it is {whole} wide."
+    return Pieced(tuple(portions), tuple(lines), f"{how}{_matching(face)}", seams)
+
+
+def _matching(face: Face) -> str:
+    return " Pin the pattern together at every join first." if face.join_pattern == "matched" else ""
 
 
 def _lines(panel: Part, face: Face, portions: Sequence[Portion], job: Job) -> list[str]:

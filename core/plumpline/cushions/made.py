@@ -18,7 +18,8 @@ class Made:
 
     `finished` is the size from seam to seam. `between_side_seams` is the finished width of a cover whose two side
     seams can give way, None where there are none. `cutting` says in sentences how the cut sizes follow from the
-    finished one. `sewn` is all the stitching of one cover, `zips` how far each of its zips opens.
+    finished one. `sewn` is all the stitching of one cover, `zips` how far each of its zips opens. `made_up` names
+    the faces that are made of several pieces, each with how they are sewn together.
     """
 
     cushion: Cushion
@@ -31,3 +32,4 @@ class Made:
     sewn: tuple[Sewn, ...]
     zips: tuple[int, ...] = ()
     between_side_seams: int | None = None
+    made_up: tuple[tuple[str, str], ...] = ()

@@ -29,10 +29,11 @@ class Portion:
 
 @dataclass(frozen=True)
 class Pieced:
-    """A face divided: its portions, how they come about, and how long the seams between them are, in nm."""
+    """A face divided: its portions, how they come about, how they are sewn, and how long their seams are, in nm."""
 
     portions: tuple[Portion, ...]
     lines: tuple[str, ...]
+    how: str
     seams: int
 
 
@@ -45,7 +46,8 @@ def _cut_portion(whole: Cut, portion: Portion, cushion: Cushion, job: Job) -> Cu
     piece = cut_out(portion.part, cushion, job, cushion.quantity)
     if portion.shows != "the pattern":
         piece = replace(piece, face=replace(piece.face, pattern="free", motif=None))
-    return Cut(portion.part, replace(piece, marks=(*piece.marks, *_carried(whole, portion, piece))))
+    marks = (*piece.marks, *_carried(whole, portion, piece))
+    return Cut(portion.part, replace(piece, marks=marks, portion_of=whole.piece.part))
 
 
 def _carried(whole: Cut, portion: Portion, piece: Piece) -> list[Mark]:

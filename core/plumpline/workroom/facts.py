@@ -112,7 +112,9 @@ def _not_matched(bench: Bench) -> Iterator[Fact]:
     if patterned:
         free = dict.fromkeys(family_name(family_of(piece)) for piece in patterned if piece.face.pattern == "free")
         anywhere = f"{listed(list(free))}: cut anywhere in the pattern; " if free else ""
-        yield "Not matched", f"{anywhere}the pattern does not run on across any seam"
+        matched = any(piece.portion_of and piece.face.join_pattern == "matched" for piece in patterned)
+        across = "across the joins within a face and no other seam" if matched else "across any seam"
+        yield "Not matched", f"{anywhere}the pattern {'runs' if matched else 'does not run'} on {across}"
 
 
 def _has_repeat(piece: Piece, bench: Bench) -> bool:

@@ -1,9 +1,9 @@
 # A step at the bench, the order in which the bench takes them, and what every feature is told to make its own from.
 """A feature of a cover (a zip, a taper, a trim) gives its steps with the stage of each; the sheet puts them in order.
 
-Order of work at a bench (common practice): look the cloth over, wash it, square it; cut faces, boxing and strips; mark
-and overlock them; the closure first, while everything lies flat; trim and piping on the front; the label; join; taper;
-turn; press; fill; close.
+Order of work at a bench (common practice): look the cloth over, wash it, square it; cut faces, boxing and strips;
+mark and overlock them; make up faces of several pieces; the closure first, while everything lies flat; trim and
+piping on the front; the label; join; taper; turn; press; fill; close.
 """
 
 from __future__ import annotations
@@ -25,6 +25,7 @@ Stage = Literal[
     "cut-strips",
     "mark",
     "overlock",
+    "make-up",
     "closure",
     "edge",
     "label",
@@ -71,8 +72,8 @@ class Bench:
 
 
 def family_of(piece: Piece) -> str:
-    """The part without its number: "boxing" of boxing-2, "back" of back-1."""
-    return piece.part.rstrip("0123456789").removesuffix("-")
+    """The part without its number: "boxing" of boxing-2, "back" of back-1 and of what that is joined of."""
+    return (piece.portion_of or piece.part).rstrip("0123456789").removesuffix("-")
 
 
 def family_name(family: str) -> str:
