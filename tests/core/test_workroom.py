@@ -454,3 +454,13 @@ def test_a_seat_is_told_of_furniture_and_a_scatter_cushion_of_its_filling():
     assert "count as furniture" in fire(boxed())
     assert fire(one_cover()).startswith("The filling")
     assert "count as furniture" in fire(changed(one_cover(), "/cushions/0/insert/fill", "foam"))
+
+
+def test_a_motif_of_a_cloth_that_could_not_be_read_is_still_a_motif():
+    document = changed(example("printed-panels"), "/cloths/0/name", 5)
+    document["cloths"].append({"id": "k9", "width": "54 in"})
+    document["cushions"].append(
+        {**document["cushions"][0], "id": "c9", "cover": {"front": {"cloth": "k9"}, "back": {"cloth": "k9"}}}
+    )
+    facts = [fact["text"] for fact in plan(document, "quick")["workroom"][0]["facts"]]
+    assert "the motif in the middle of the finished face" in facts

@@ -74,8 +74,8 @@ def _motifs(bench: Bench) -> Iterator[Fact]:
 
 def _centred(face: Face, bench: Bench) -> str:
     motifs = bench.job.cloth(face.cloth).motifs
-    place = next(number for number, motif in enumerate(motifs) if motif.id == face.motif)
-    motif = motifs[place].name or f"motif {place + 1}"
+    named = [motif.name or f"motif {number}" for number, motif in enumerate(motifs, 1) if motif.id == face.motif]
+    motif = named[0] if named else "the motif"  # a cloth that could not be read has none
     sides = [
         f"{bench.told(abs(offset))} {more if offset > 0 else less}"
         for offset, more, less in ((face.offset_across, "right", "left"), (face.offset_along, "up", "down"))
