@@ -12,7 +12,6 @@ from plumpline.fields import FACES_OF
 
 Document = dict[str, Any]
 MEASURE = re.compile(r"(?P<whole>[\d.]*) ?(?P<part>\d+/\d+)? (?P<unit>in|cm)")
-STATIONS = ("measure", "cover", "cloth", "cut")
 
 
 class Maker:

@@ -67,6 +67,11 @@ def screens(maker: Maker) -> Iterator[str]:
     maker.press("cut.why")
     yield "cut-how-so"
     maker.press("job.close")
+    maker.go_to("make")
+    yield "make"
+    if maker.find("make.facts").is_visible():
+        maker.press("make.facts")
+        yield "make-sheet"
     maker.go_home()
     maker.press("home.settings")
     yield "settings"

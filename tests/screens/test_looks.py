@@ -28,7 +28,7 @@ ROWS = (
     ("measure", "How many"),
     ("measure", "Cushion name"),
 )
-STATIONS = ("measure", "cover", "cloth", "cut")
+STATIONS = ("measure", "cover", "cloth", "cut", "make")
 SMALL_TARGETS = """() => [...document.querySelectorAll('button, a, [role=slider], input:not([hidden]), textarea')]
   .filter((one) => one.checkVisibility() && (!document.querySelector('dialog[open]') || one.closest('dialog')))
   .map((one) => (one.type === 'radio' ? one.closest('label') : one))
@@ -70,6 +70,7 @@ def screens(maker: Maker, name: str) -> Iterator[str]:
         if station == "cut":
             expect(maker.find("cut.why")).to_be_visible(timeout=ANSWER_MS)
         yield station
+    maker.go_to("cut")
     maker.press("cut.why")
     yield "the working"
     maker.press("job.close")

@@ -17,7 +17,7 @@ const Sign = ({ name, word, onPress }) => html`
 // The cushion that is chosen on one station is the one the next begins with.
 function keptChoice(station) {
   const entry = entryOf(place.value.field ?? '');
-  return entry.startsWith('/cushions/') && ['measure', 'cover'].includes(station) ? entry : '';
+  return entry.startsWith('/cushions/') && ['measure', 'cover', 'make'].includes(station) ? entry : '';
 }
 
 // A link by which a person may also open the station in a new tab; a plain press stays in this one.

@@ -3,10 +3,12 @@ import { Measure } from './measure/measure.js';
 import { Cover } from './cover/cover.js';
 import { Cloth } from './cloth/cloth.js';
 import { Cut } from './cut/cut.js';
+import { Make } from './make/make.js';
 
 export const stations = [
   { id: 'measure', Screen: Measure },
   { id: 'cover', Screen: Cover },
   { id: 'cloth', Screen: Cloth },
   { id: 'cut', Screen: Cut },
+  { id: 'make', Screen: Make },
 ];

@@ -53,6 +53,7 @@ export const controls = {
     cover: ['link', 'Cover'],
     cloth: ['link', 'Cloth'],
     cut: ['link', 'Cut'],
+    make: ['link', 'Make'],
     done: ['button', 'Done'],
     leaveOut: ['button', 'Leave out'],
     otherLength: ['radio', 'Another length'],
@@ -95,6 +96,12 @@ export const controls = {
     cloth: ['button', '{cloth}'],
     templates: ['button', 'Full-size templates Save as PDF'],
     shareNow: ['button', 'Share the file now'],
+  },
+  make: {
+    cushion: ['button', '{cushion}'],
+    step: ['checkbox', '{step}'],
+    done: ['button', 'Done: {step}'],
+    facts: ['button', 'The sheet'],
   },
   settings: {
     words: ['radio', { 'en-GB': 'British', 'en-US': 'American' }],

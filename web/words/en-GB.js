@@ -157,6 +157,18 @@ export default {
     'cut.writing': 'Writing…',
     'cut.notWritten': 'Not written: {reason}',
 
+    'make.code': 'Sew in',
+    'make.size': '{covers}, finished {size}',
+    'make.twins': 'Easily taken for another:',
+    'make.progress': 'Steps done',
+    'make.stepsDone': '{done} of {all} steps done',
+    'make.allDone': 'Every step is done.',
+    'make.steps': 'Steps',
+    'make.sheet': 'The sheet',
+    'make.pieces': 'Pieces to cut',
+    'make.piece': '{count} × {label}',
+    'make.marks': 'Marks',
+
     'settings.title': 'Settings',
     'settings.words': 'Words',
     'settings.light': 'Light',
