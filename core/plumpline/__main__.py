@@ -1,4 +1,4 @@
-"""The command line: `python -m plumpline plan JOB.json` writes the answer as JSON, `templates` a PDF."""
+"""The command line: `python -m plumpline plan JOB.json` writes the answer as JSON, `templates` and `sheet` a PDF."""
 
 from __future__ import annotations
 
@@ -9,7 +9,7 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
-from plumpline.papers import PAPERS, templates
+from plumpline.papers import PAPERS, sheet, templates
 from plumpline.planning import plan
 from plumpline.problems import JobError
 
@@ -20,16 +20,25 @@ def main(arguments: list[str] | None = None) -> int:
     commands = parser.add_subparsers(dest="command", required=True)
     planning = commands.add_parser("plan", help="the lay plan and the length to ask for")
     planning.add_argument("--effort", choices=("quick", "full"), default="full", help="how long to look")
-    printing = commands.add_parser("templates", help="full-size templates as PDF")
-    printing.add_argument("--paper", choices=PAPERS, default="a4", help="the sheets they are printed on")
-    printing.add_argument("--cushion", help="the id of one cover; without it all are printed")
-    printing.add_argument("--out", type=Path, required=True, metavar="FILE", help="the PDF to write")
-    for command in (planning, printing):
+    papers = [commands.add_parser(name, help=what) for name, (_, what) in _PAPERS.items()]
+    for printing in papers:
+        printing.add_argument("--paper", choices=PAPERS, default="a4", help="what it is printed on")
+        printing.add_argument("--cushion", help="the id of one cover; without it all are printed")
+        printing.add_argument("--out", type=Path, required=True, metavar="FILE", help="the PDF to write")
+    for command in (planning, *papers):
         command.add_argument("job", type=Path, metavar="JOB.json", help="a job document")
     asked = parser.parse_args(arguments)
     if asked.command == "plan":
         return _answered(asked.job, lambda job: _write(plan(job, asked.effort), 0))
-    return _answered(asked.job, lambda job: _print(templates(job, asked.paper, asked.cushion), asked.out))
+    write, _ = _PAPERS[asked.command]
+    return _answered(asked.job, lambda job: _print(write(job, asked.paper, asked.cushion), asked.out))
+
+
+# The papers, each by its command: what writes it, and what it is.
+_PAPERS = {
+    "templates": (templates, "full-size templates as PDF"),
+    "sheet": (sheet, "the workroom's sheet of every cover as PDF"),
+}
 
 
 def _answered(path: Path, answer: Callable[[dict[str, Any]], int]) -> int:

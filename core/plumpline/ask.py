@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 from base64 import b64encode
+from collections.abc import Callable
 from typing import Any
 
 from plumpline import papers
@@ -24,8 +25,8 @@ def ask(request: str) -> str:
     A job that cannot be planned yet still has the `cushions` of its answer beside the problems.
 
     Requests: {"do": "plan", "job", "effort"}, {"do": "check", "job"}, {"do": "read", "text", "unit"},
-    {"do": "read-money", "text", "currency"}, {"do": "templates", "job", "paper", "cushion"}, whose {"ok": {"pdf"}} is
-    the file in base 64.
+    {"do": "read-money", "text", "currency"}, {"do": "templates" or "sheet", "job", "paper", "cushion"}, whose
+    {"ok": {"pdf"}} is the file in base 64.
     """
     try:
         wanted = json.loads(request)
@@ -77,10 +78,18 @@ def _read_money(wanted: Json) -> Json:
 
 
 def _templates(wanted: Json) -> Json:
+    return _paper(papers.templates, wanted)
+
+
+def _sheet(wanted: Json) -> Json:
+    return _paper(papers.sheet, wanted)
+
+
+def _paper(write: Callable[[Json, str, str | None], bytes], wanted: Json) -> Json:
     if wanted["paper"] not in papers.PAPERS:
         return _problems("unknown-value", f"The paper can be: {', '.join(papers.PAPERS)}.")
     try:
-        pdf = papers.templates(wanted["job"], wanted["paper"], wanted.get("cushion"))
+        pdf = write(wanted["job"], wanted["paper"], wanted.get("cushion"))
     except JobError as error:
         return {"problems": error.problems}
     return {"ok": {"pdf": b64encode(pdf).decode()}}
@@ -92,6 +101,7 @@ _REQUESTS: dict[object, tuple[Any, ...]] = {
     "check": (_check, "job"),
     "read": (_read, "text"),
     "templates": (_templates, "job", "paper"),
+    "sheet": (_sheet, "job", "paper"),
     "read-money": (_read_money, "text", "currency"),
 }
 

@@ -6,6 +6,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TYPE_CHECKING, Any
 
+from plumpline import workroom
 from plumpline.cushions.made import Made
 from plumpline.figures import counted, listed, size
 from plumpline.job import Job, name_of
@@ -26,12 +27,35 @@ _MOST_SHEETS = 400
 def templates(job: dict[str, Any], paper: str = "a4", cushion: str | None = None) -> bytes:
     """Full-size templates of every cover of a job, or of one `cushion` by its id, as the bytes of a PDF.
 
-    Pieces that are alike share a template; a tapered cover has one of its corner besides. `paper` is "a4" or
-    "letter". Raises `JobError` with every problem where there is nothing to draw or more than is ever printed,
-    `ValueError` for a paper there is not.
+    Pieces that are alike share a template; a tapered cover has one of its corner besides. Raises as `sheet` does, and
+    a `JobError` where there is more to print than is ever printed.
     """
     from plumpline.paper.templates import sheet_count, write_templates
 
+    prepared, covers = _covers(job, paper, cushion)
+    shapes = [shape for cover in covers for shape in _shapes(cover, prepared.job)]
+    sheets = sum(sheet_count(shape, paper) for shape in shapes)
+    if sheets > _MOST_SHEETS:
+        text = f"These templates take {sheets} sheets: print those of one cover at a time, at most {_MOST_SHEETS}."
+        raise JobError([Problem("/cushions", "too-many", text)])
+    return write_templates(_title(job), shapes, paper)
+
+
+def sheet(job: dict[str, Any], paper: str = "a4", cushion: str | None = None) -> bytes:
+    """The workroom's sheet of every cover of a job, or of one `cushion` by its id, as the bytes of a PDF.
+
+    `paper` is "a4" or "letter". Raises `JobError` with every problem where there is nothing to print, `ValueError` for
+    a paper there is not.
+    """
+    from plumpline.paper.workroom import write_sheets
+
+    prepared, covers = _covers(job, paper, cushion)
+    wanted = [one for one in workroom.sheets(prepared.covers, prepared.job) if one.bench.cover in covers]
+    return write_sheets(_title(job), wanted, paper)
+
+
+def _covers(job: dict[str, Any], paper: str, cushion: str | None) -> tuple[Prepared, list[Made]]:
+    """The job worked out, and those of its covers that are wanted."""
     if paper not in PAPERS:
         raise ValueError(f"paper is one of {', '.join(PAPERS)}, not {paper!r}")
     prepared = prepare(job)
@@ -40,12 +64,7 @@ def templates(job: dict[str, Any], paper: str = "a4", cushion: str | None = None
     covers = [cover for cover in prepared.covers if cushion in (None, cover.cushion.id)]
     if not covers:
         raise JobError(prepared.problems or [_NO_COVER])
-    shapes = [shape for cover in covers for shape in _shapes(cover, prepared.job)]
-    sheets = sum(sheet_count(shape, paper) for shape in shapes)
-    if sheets > _MOST_SHEETS:
-        text = f"These templates take {sheets} sheets: print those of one cover at a time, at most {_MOST_SHEETS}."
-        raise JobError([Problem("/cushions", "too-many", text)])
-    return write_templates(_title(job), shapes, paper)
+    return prepared, covers
 
 
 _NO_COVER = Problem("/cushions", "missing-field", "There is no cover to print yet: measure one first.")

@@ -47,8 +47,8 @@ class Column:
         """A text over the whole width, broken into lines."""
         self.row([Cell(text, 100, lettering)])
 
-    def row(self, cells: Sequence[Cell]) -> None:
-        """Texts side by side, each broken within its own share of the width; a row is not torn apart."""
+    def row(self, cells: Sequence[Cell]) -> int:
+        """Texts side by side, each broken within its own share of the width; a row is not torn apart. Its height."""
         gap = 2 * MM
         broken = [lines_of(cell.text, cell.lettering, self._width * cell.share // 100 - gap) for cell in cells]
         height = max(len(lines) * cell.lettering.leading for cell, lines in zip(cells, broken, strict=True))
@@ -59,6 +59,7 @@ class Column:
                 self.sheet.words(line, (left, self.y - number * cell.lettering.leading), cell.lettering)
             left += self._width * cell.share // 100
         self.y -= height
+        return height
 
     def rule(self) -> None:
         """A thin line over the whole width."""

@@ -18,7 +18,9 @@ def _seam(bench: Bench) -> str:
     return f"{bench.told(bench.cover.cushion.cover.seam)} seam"
 
 
-_OPEN_THE_ZIP = " Open the zip by a hand first."
+def _opened(bench: Bench) -> str:
+    """What is done before the last seam closes the cover, as a sentence with a space after it."""
+    return "Open the zip by a hand first. " if bench.cover.closing.kind == "zip" else ""
 
 
 def _left_open(bench: Bench) -> str:
@@ -26,14 +28,12 @@ def _left_open(bench: Bench) -> str:
     closing = bench.cover.closing
     if closing.kind == "hand-sewn":
         return f" Leave {bench.told(closing.length)} open and sew back and forth at both its ends."
-    if closing.kind in ("ties", "open"):
-        return " The hemmed bottom stays open."
-    return _OPEN_THE_ZIP if closing.kind == "zip" else ""
+    return " The hemmed bottom stays open." if closing.kind in ("ties", "open") else ""
 
 
 def _knife_edge(bench: Bench) -> Iterator[Step]:
     cover = bench.cover.cushion.cover
-    text = "Face to face, arrows the same way, middles on middles."
+    text = f"{_opened(bench)}Face to face, arrows the same way, middles on middles."
     if bench.cover.closing.overlap:
         text += " Back 1, with the upper edge, lies next to the front, so that it comes out on top."
     text += f" Sew round with a {_seam(bench)}"
@@ -47,12 +47,12 @@ def _boxed(bench: Bench) -> Iterator[Step]:
     text = f"{counted(joins, 'join', 'joins')}, {seam}, pressed open. "
     text += f"On the seam line the ring measures {around}: if it does not, mend it now."
     yield Step("join", "join.ring", "Join the boxing into a ring", text, around)
-    meet = _meeting(bench)
-    yield Step("join", "join.front", "Sew the ring to the front", f"{meet} Sew with a {seam}.", around)
+    text = f"{_meeting(bench)} Sew with a {seam}."
+    yield Step("join", "join.front", "Sew the ring to the front", text, around)
     text = (
-        "First fold the boxing straight across at each of its marks and mark the other edge, so that front and back do "
+        f"{_opened(bench)}Fold the boxing straight across at each of its marks and mark its other edge, so that front "
     )
-    text += f"not twist. {meet} Sew with a {seam}.{_left_open(bench)}"
+    text += f"and back do not twist. Then sew as at the front.{_left_open(bench)}"
     yield Step("join", "join.back", "Sew the ring to the back", text, around)
 
 
@@ -82,9 +82,8 @@ def _gathered(bench: Bench) -> Step:
 
 def _flat(bench: Bench) -> Step:
     around = bench.told(rims_of(bench.cover)[0])
-    text = "Quarter the ends of the body and both discs, mark on mark; snip the body's allowance all round. "
-    text += f"Sew with a {_seam(bench)}: {around} once round."
-    text += _OPEN_THE_ZIP if bench.cover.closing.kind == "zip" else ""
+    text = f"{_opened(bench)}Quarter the ends of the body and both discs, mark on mark; snip the body's allowance all "
+    text += f"round. Sew with a {_seam(bench)}: {around} once round."
     return Step("join", "join.ends", "Sew in the ends", text, around)
 
 

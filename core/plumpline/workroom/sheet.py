@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import asdict, dataclass
 from typing import Any
 
 from plumpline.cushions.made import Made
@@ -34,6 +34,17 @@ FEATURES: tuple[Callable[[Bench], Iterator[Step]], ...] = (
 
 
 @dataclass(frozen=True)
+class Cut:
+    """A piece to cut as the sheet tells it: its id, what it is called, how many, how large, and of what cloth."""
+
+    piece: str
+    label: str
+    count: int
+    size: str
+    cloth: str
+
+
+@dataclass(frozen=True)
 class Sheet:
     """All that the bench needs to know of one cover."""
 
@@ -42,6 +53,7 @@ class Sheet:
     label: str
     twins: tuple[str, ...]
     facts: tuple[Fact, ...]
+    pieces: tuple[Cut, ...]
     marks: tuple[Chalked, ...]
     steps: tuple[Step, ...]
     cautions: tuple[Caution, ...]
@@ -60,6 +72,10 @@ def _sheet(bench: Bench, covers: Sequence[Made]) -> Sheet:
         label=label_of(bench.cover, bench.job),
         twins=tuple(twins_of(bench.cover, covers, bench.job)),
         facts=tuple(facts(bench)),
+        pieces=tuple(
+            Cut(piece.id, piece.called, piece.count, cut_size(piece, bench), name_of(bench.job.cloth(piece.face.cloth)))
+            for piece in bench.cover.pieces
+        ),
         marks=tuple(chalked(bench)),
         steps=tuple(sorted(found, key=lambda step: STAGES.index(step.stage))),
         cautions=tuple(cautions(bench.cover)),
@@ -76,22 +92,13 @@ def sheet_answer(sheet: Sheet) -> Json:
         "finished": told_each(sheet.bench.cover.finished, job.units),
         "twins": list(sheet.twins),
         "facts": [{"name": name, "text": text} for name, text in sheet.facts],
-        "pieces": [
-            {
-                "piece": piece.id,
-                "label": piece.called,
-                "count": piece.count,
-                "size": cut_size(piece, sheet.bench),
-                "cloth": name_of(job.cloth(piece.face.cloth)),
-            }
-            for piece in sheet.bench.cover.pieces
-        ],
-        "marks": [{"kind": mark.kind, "pieces": list(mark.pieces), "text": mark.text} for mark in sheet.marks],
+        "pieces": [asdict(piece) for piece in sheet.pieces],
+        "marks": [{**asdict(mark), "pieces": list(mark.pieces)} for mark in sheet.marks],
         "steps": [
             {"id": _id(step, cushion.id), "title": step.title, "figure": step.figure, "text": step.text}
             for step in sheet.steps
         ],
-        "cautions": [{"code": caution.code, "when": caution.when, "text": caution.text} for caution in sheet.cautions],
+        "cautions": [asdict(caution) for caution in sheet.cautions],
     }
 
 
