@@ -92,3 +92,46 @@ def test_an_installed_app_shares_the_templates(handset: Phone, maker_at: Callabl
     maker.press("cut.shareNow")
     expect(maker.find("cut.shareNow")).to_have_count(0)
     assert maker.page.evaluate("() => window.shared") == [["Harbour room, templates.pdf", "application/pdf", "%PDF-"]]
+
+
+def test_the_templates_of_one_cover_alone_are_chosen_by_touch(phone: Page, maker_at: Callable[[Page], Maker]) -> None:
+    maker = maker_at(phone)
+    job = json.loads(EXAMPLE.read_text("utf-8"))
+    (seat,) = job["cushions"]
+    bring_in(phone, cushions=[seat, {**seat, "id": "c2", "name": "short sofa"}])
+    maker.open_job("Harbour room")
+    maker.go_to("cut")
+    expect(maker.find("cut.templates")).to_be_visible(timeout=60_000)
+    both, both_pages = saved_paper(maker, "cut.templates")
+    maker.touch(maker.row("Which covers"))
+    maker.choose("short sofa")
+    one, one_pages = saved_paper(maker, "cut.templates")
+    assert (both, one) == ("Harbour room, templates.pdf", "Harbour room, short sofa, templates.pdf")
+    assert len(both_pages.pages) == 2 * len(one_pages.pages)
+    assert "short sofa" in one_pages.pages[0].extract_text()
+
+
+def test_the_workroom_sheet_of_the_cover_that_is_looked_at_is_saved_with_no_signal(
+    phone: Page, site: Site, maker_at: Callable[[Page], Maker]
+) -> None:
+    maker = maker_at(phone)
+    job = json.loads(EXAMPLE.read_text("utf-8"))
+    (seat,) = job["cushions"]
+    bring_in(phone, client=CLIENT, cushions=[seat, {**seat, "id": "c2", "name": "short sofa"}])
+    wait_until(phone, offline_state, phase="verified")
+    site.stop()
+    maker.open_job("Harbour room")
+    maker.go_to("make")
+    expect(phone.locator(".identity-code")).to_be_visible(timeout=60_000)
+    maker.press("make.cushion", cushion="short sofa")
+    name, paper = saved_paper(maker, "make.paper")
+    assert name == "Harbour room, short sofa, workroom sheet.pdf"
+    text = "".join(page.extract_text() for page in paper.pages)
+    assert CLIENT in text
+    assert "B2F0C1-B · short sofa" in text
+    assert "B2F0C1-A · long sofa · 17" not in text
+    maker.touch(maker.row("Which covers"))
+    maker.choose("All covers")
+    name, paper = saved_paper(maker, "make.paper")
+    assert name == "Harbour room, workroom sheet.pdf"
+    assert "B2F0C1-A · long sofa · 17" in "".join(page.extract_text() for page in paper.pages)

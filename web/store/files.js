@@ -72,15 +72,15 @@ function parse(text) {
   }
 }
 
-const named = (job) => (job.name ?? '').replace(/[^\p{L}\p{N} ._-]+/gu, ' ').trim().slice(0, 60) || 'job';
+const fileName = (name) => (name ?? '').replace(/[^\p{L}\p{N} ._-]+/gu, ' ').trim().slice(0, 60) || 'job';
 
 export const jobFile = (job) =>
-  new File([`${JSON.stringify(job, null, 2)}\n`], `${named(job)}.plumpline.json`, { type: 'application/json' });
+  new File([`${JSON.stringify(job, null, 2)}\n`], `${fileName(job.name)}.plumpline.json`, { type: 'application/json' });
 
-// A paper of a job: `pdf` is the file in base 64, as the core gives it, `what` the word for it.
-export function paperFile(job, pdf, what) {
+// A paper of a job: `pdf` is the file in base 64, as the core gives it, `words` say what it is.
+export function paperFile(job, pdf, words) {
   const bytes = Uint8Array.from(atob(pdf), (sign) => sign.charCodeAt(0));
-  return new File([bytes], `${named(job)}, ${what}.pdf`, { type: 'application/pdf' });
+  return new File([bytes], `${[job.name, ...words].map(fileName).join(', ')}.pdf`, { type: 'application/pdf' });
 }
 
 const isStandalone = () => matchMedia('(display-mode: standalone)').matches || navigator.standalone === true;

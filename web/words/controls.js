@@ -95,6 +95,7 @@ export const controls = {
     sun: ['button', 'Sunlight'],
     cloth: ['button', '{cloth}'],
     templates: ['button', 'Full-size templates Save as PDF'],
+    whichCovers: ['row', 'Which covers'],
     shareNow: ['button', 'Share the file now'],
   },
   make: {
@@ -102,6 +103,7 @@ export const controls = {
     step: ['checkbox', '{step}'],
     done: ['button', 'Done: {step}'],
     facts: ['button', 'The sheet'],
+    paper: ['button', 'Workroom sheet Save as PDF'],
   },
   settings: {
     words: ['radio', { 'en-GB': 'British', 'en-US': 'American' }],

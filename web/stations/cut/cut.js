@@ -5,6 +5,7 @@ import { job, openJob } from '../../store/session.js';
 import { inJob, moveTo } from '../../store/place.js';
 import { say } from '../../words/words.js';
 import { Chooser } from '../chooser.js';
+import { Papers } from '../papers.js';
 import { fullName } from '../catalogue.js';
 import { troubles } from '../problems.js';
 import { visit } from '../visit.js';
@@ -12,7 +13,6 @@ import { Ask } from './ask.js';
 import { Looking } from './looking.js';
 import { Notices } from './notices.js';
 import { OnePlan } from './one-plan.js';
-import { Papers } from './papers.js';
 import { Shopping } from './shopping.js';
 import { State } from './state.js';
 import { Troubles } from './troubles.js';
@@ -42,7 +42,7 @@ function Answer({ field }) {
       <${State} />
       <${Notices} />
       <${Shopping} />
-      <${Papers} />
+      <${Papers} kind="templates" />
     </div>
     <div class="column">
       <${Chooser} paths=${paths} chosen=${chosen} onChoose=${(path) => moveTo(inJob(openJob.value.id, 'cut', path))} />

@@ -5,6 +5,7 @@ import { inJob, moveTo } from '../../store/place.js';
 import { openJob } from '../../store/session.js';
 import { say } from '../../words/words.js';
 import { Chooser } from '../chooser.js';
+import { Papers } from '../papers.js';
 import { State } from '../cut/state.js';
 import { Troubles } from '../cut/troubles.js';
 import { Cautions } from './cautions.js';
@@ -43,7 +44,8 @@ function Bar({ sheet, body }) {
 function OneSheet({ sheet }) {
   return html`<div class="columns">
     <div class="column"><${Identity} sheet=${sheet} /><${Steps} steps=${sheet.steps} next=${nextOf(sheet)} /></div>
-    <div class="column"><${Facts} sheet=${sheet} /><${Cautions} list=${sheet.cautions} /></div>
+    <div class="column"><${Facts} sheet=${sheet} /><${Cautions} list=${sheet.cautions} />
+      <${Papers} kind="sheet" first=${pathOf(sheet)} /></div>
   </div>`;
 }
 
