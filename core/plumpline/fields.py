@@ -177,6 +177,15 @@ SMALLER_BY = (
     Field("diameter", "length", "How much smaller than the pad the cover is over the whole diameter."),
 )
 
+LAYER = (Field("cloth", "id", "Which cloth it is cut from.", required=True),)
+
+LAYERS = (
+    Field("lining", "object", "A lining cut like the cover and sewn in with it.", fields=LAYER),
+    Field("interlining", "object", "An interlining under the faces, cut to the stitching line.", fields=LAYER),
+    Field("protector", "object", "A zipped inner cover that keeps the pad clean.", fields=LAYER),
+    Field("wrap", "object", "A slip-cloth round the foam, so that the cover slides over it.", fields=LAYER),
+)
+
 COVER = (
     Field(
         "smaller_by",
@@ -200,6 +209,7 @@ COVER = (
     Field("front", "object", "The front panel, or the body of a bolster.", required=True, fields=(*FACE, *JOINED)),
     Field("back", "object", "The back panel, of every cover that has one.", fields=(*FACE, *JOINED)),
     Field("sides", "object", "The boxing around a boxed cover, or the ends of a bolster.", fields=SIDES),
+    Field("layers", "object", "What lies between the cover and its filling.", fields=LAYERS),
 )
 
 CUSHION = (

@@ -6,6 +6,7 @@ left open (None): it has tests of its own.
 
 from __future__ import annotations
 
+import dataclasses
 import math
 from dataclasses import dataclass
 from fractions import Fraction
@@ -103,7 +104,42 @@ def parts_of(cushion, job):
     }[cushion["kind"], cushion["insert"]["shape"]]
     allow = Allowances(cushion, job)
     whole = make(cushion, allow)
-    return [part for one in whole for part in joined(one, allow)]
+    cover = [part for one in whole for part in joined(one, allow)]
+    return cover + [
+        part for layer in cushion["cover"].get("layers", {}) for part in layer_of(cushion, layer, make, allow)
+    ]
+
+
+def layer_of(cushion, layer, make, allow):
+    """The parts of a layer: cut like the cover, without its seams, as a zipped cover, or round the pad."""
+    face = {"cloth": cushion["cover"]["layers"][layer]["cloth"]}
+    if layer == "wrap":
+        return [wrap_of(cushion, face, allow)]
+    cover = {name: value for name, value in cushion["cover"].items() if name not in ("layers", "edge")}
+    cover |= {part: face for part in ("front", "back", "sides") if part in cover}
+    if layer == "protector":
+        cover["closure"] = {"kind": "zip"}
+    plain = {**cushion, "cover": cover}
+    bare = Allowances(plain, allow.job)
+    if layer == "interlining":
+        bare.seam = bare.side = bare.closing = bare.hem = 0
+    return [
+        dataclasses.replace(part, name=f"{layer}-{part.name}", freely=True, face=face) for part in make(plain, bare)
+    ]
+
+
+def wrap_of(cushion, face, allow):
+    """Two panels that reach half-way down the edge of the pad; round a bolster one that reaches over its ends."""
+    insert, seams = cushion["insert"], 2 * allow.seam
+    thick = nm(insert.get("thickness", "0 in"))
+    if cushion["kind"] == "bolster":
+        across, long = nm(insert["diameter"]), nm(insert["length"])
+        return Part("wrap", face, long + across, ring_of(across) + seams, 0, freely=True)
+    if "diameter" in insert:
+        disc = nm(insert["diameter"]) + thick + seams
+        return Part("wrap", face, disc, disc, 0, times=2, freely=True, round=True)
+    width, length = (nm(insert[name]) + thick + seams for name in ("width", "length"))
+    return Part("wrap", face, width, length, 0, times=2, freely=True)
 
 
 def joined(part, allow):
@@ -175,7 +211,7 @@ def boxed_apart(cushion, allow):
     around, high = [w, h, w, h], thick + 2 * seam
     zipped = allow.closure.get("at") == "boxing" or (allow.closure["kind"] == "zip" and not in_back(allow))
     if zipped:
-        returns = nm(cover["boxing"]["returns"])
+        returns = nm(cover.get("boxing", {}).get("returns", "4 in" if allow.job["units"] == "in" else "10 cm"))
         around = [length for length in (h - returns, w, h - returns) if length]
         half = Fraction(high, 2) + allow.closing
         low, wide = Fraction(thick, 2), w + 2 * returns + 2 * seam
@@ -215,20 +251,25 @@ def _equally(length, longest):
 
 
 def boxed_in_one_band(cushion, allow):
-    """A round boxed cover without a zip in its boxing."""
+    """A round boxed cover, its zip, if that is in the boxing, opening half of it."""
     (d,) = finished(cushion, ("diameter",))
     cover, seam = cushion["cover"], allow.seam
     across, high = d + 2 * seam, nm(cushion["insert"]["thickness"]) + 2 * seam
     front = Part("front", cover["front"], across, across, Fraction(across, 2), round=True)
     back = back_of(cushion, allow, across, d, seam, seam, round=not in_back(allow))
     ends = {"cloth": cover["front"]["cloth"], **cover.get("sides", {})}
-    bands = bands_of([ring_of(d)], d, ends, cover.get("boxing", {}), allow)
+    around, halves = ring_of(d), []
+    if allow.closure["kind"] == "zip" and allow.closure.get("at", "boxing") == "boxing":
+        wide, half = around // 2 + 2 * seam, Fraction(high, 2) + allow.closing
+        halves = [Part(f"zip-band-{number}", ends, wide, half, 0, freely=True) for number in (1, 2)]
+        around -= around // 2
+    bands = bands_of([around], d, ends, cover.get("boxing", {}), allow)
     names = ["boxing"] if len(bands) == 1 else [f"boxing-{number}" for number, _ in enumerate(bands, 1)]
     ring = [
         Part(name, ends, band + 2 * seam, high, Fraction(high, 2), freely=True)
         for name, band in zip(names, bands, strict=True)
     ]
-    return [front, *back, *ring]
+    return [front, *back, *ring, *halves]
 
 
 def bolster(cushion, allow):

@@ -37,6 +37,8 @@ const conditions = [
   [/\/closure\/seam$/, when(closing, 'hand-sewn', 'zip')],
   [/\/cover\/(front|back)\/joined$/, when(ofCushion('insert/shape'), 'rectangle', 'bolster')],
   [/\/join_pattern$/, (job, path) => when(beside('pattern'), 'centred')(job, path) && when(beside('joined'), 'both-ends', 'one-side')(job, path)],
+  [/\/layers\/wrap\/cloth$/, when(ofCushion('insert/fill'), 'foam')],
+  [/\/layers\/interlining\/cloth$/, (job, path) => ofCushion('cover/ends')(job, path) !== 'gathered' || ofCushion('kind')(job, path) !== 'bolster'],
   [/\/boxing\/(kind|run)$/, when(ofCushion('kind'), 'boxed')],
   [/\/boxing\/returns$/, (job, path) => ofCushion('kind')(job, path) === 'boxed' && closing(job, path) === 'zip'],
   [/\/cover\/ends$/, when(ofCushion('kind'), 'bolster')],

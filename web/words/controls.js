@@ -152,6 +152,9 @@ const joins = (part, side, byKind = {}) => {
   };
 };
 
+const layers = (called) => Object.fromEntries(Object.entries(called).map(([layer, name]) =>
+  [`/cushions/*/cover/layers/${layer}/cloth`, { name, kind: 'cloth' }]));
+
 const on = (station, fields) =>
   Object.fromEntries(Object.entries(fields).map(([path, field]) => [path, { station, ...field }]));
 
@@ -243,6 +246,7 @@ export const fields = {
     ...face('back', 'Back'),
     ...joins('back', 'Back'),
     ...face('sides', 'Sides', { boxed: 'Boxing', bolster: 'Ends' }),
+    ...layers({ lining: 'Lining', interlining: 'Interlining', protector: 'Zipped protector', wrap: 'Slip-cloth' }),
     '/fit/feather': { name: 'Smaller for feather', kind: 'measure' },
     '/fit/down': { name: 'Smaller for down', kind: 'measure' },
     '/fit/polyester': { name: 'Smaller for polyester', kind: 'measure' },

@@ -78,4 +78,5 @@ def _body(length: int, across: int, ends: int, closing: Closing) -> Part:
 
 def _off_its_faces(cushion: Cushion, across: int, length: int) -> list[Problem]:
     sizes = {"front": (length, circumference(across)), "sides": (across, across)}
-    return [problem for part, _ in cushion.cover.faces for problem in off_the_face(cushion, part, *sizes[part])]
+    faces = [part for part, _ in cushion.cover.faces if part in sizes]
+    return [problem for part in faces for problem in off_the_face(cushion, part, *sizes[part])]

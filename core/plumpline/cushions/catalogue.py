@@ -9,6 +9,7 @@ from plumpline.cushions.boxed import boxed
 from plumpline.cushions.boxed_round import boxed_round
 from plumpline.cushions.knife_edge import knife_edge
 from plumpline.cushions.knife_edge_round import knife_edge_round
+from plumpline.cushions.layers import with_layers
 from plumpline.cushions.made import Made
 from plumpline.figures import listed
 from plumpline.job import Cushion, Job
@@ -26,9 +27,11 @@ KINDS: dict[tuple[str, str], Kind] = {
 
 
 def make(cushion: Cushion, job: Job) -> Made | list[Problem]:
-    """The cover worked out, or everything that keeps it from being made."""
+    """The cover worked out with its layers, or everything that keeps it from being made."""
     shapes = [shape for kind, shape in KINDS if kind == cushion.kind]
     if cushion.insert.shape not in shapes:
         text = f"This kind of cover does not come in that shape. It can be: {listed(shapes)}."
         return [Problem(f"{cushion.at}/insert/shape", "unknown-value", text)]
-    return KINDS[cushion.kind, cushion.insert.shape](cushion, job)
+    kind = KINDS[cushion.kind, cushion.insert.shape]
+    made = kind(cushion, job)
+    return with_layers(made, kind, job) if isinstance(made, Made) else made

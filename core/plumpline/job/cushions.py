@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from plumpline.document import Values
-from plumpline.fields import FACES_OF
+from plumpline.fields import FACES_OF, LAYERS
 from plumpline.job.habits import Habits
 from plumpline.lengths import NM_PER_INCH
 from plumpline.measures import Measures
@@ -30,12 +30,12 @@ class Face:
     """What is asked of one face: its cloth, how the pattern is to fall on it, how it may be turned and joined."""
 
     cloth: str
-    pattern: str
-    motif: str | None
-    offset_across: int
-    offset_along: int
-    turn: str
-    group: str | None
+    pattern: str = "free"
+    motif: str | None = None
+    offset_across: int = 0
+    offset_along: int = 0
+    turn: str = "quarter"
+    group: str | None = None
     joined: str = "none"
     join_pattern: str = "free"
 
@@ -95,7 +95,10 @@ class Edge:
 
 @dataclass(frozen=True)
 class Cover:
-    """How the cover is made: allowances in nm, its faces by part, and what it is smaller by as far as that is said."""
+    """How the cover is made: allowances in nm, its faces by part, and what it is smaller by as far as that is said.
+
+    A face is named by its place below the cover: "front", "layers/lining". `layers` are those that the cover has.
+    """
 
     smaller_by: Measures
     seam: int
@@ -107,6 +110,7 @@ class Cover:
     boxing: Boxing
     ends: str
     faces: tuple[tuple[str, Face], ...]
+    layers: tuple[str, ...] = ()
 
     def face(self, part: str) -> Face:
         """The face of that part; the reader has made sure that a cover has those of its kind."""
@@ -184,7 +188,11 @@ def _cover(kind: str, values: Values, habits: Habits) -> Cover:
         corners=_corners(values.get("corners", {"kind": "square"}), habits),
         boxing=_boxing(values.get("boxing", {}), habits),
         ends=values.get("ends", "flat"),
-        faces=tuple((part, _face({"cloth": cloth, **values.get(part, {})})) for part in _faces_of(kind, values)),
+        faces=(
+            *((part, _face({"cloth": cloth, **values.get(part, {})})) for part in _faces_of(kind, values)),
+            *((f"layers/{layer}", _face(named)) for layer, named in values.get("layers", {}).items()),
+        ),
+        layers=tuple(entry.name for entry in LAYERS if entry.name in values.get("layers", {})),
     )
 
 

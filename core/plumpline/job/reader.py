@@ -93,7 +93,17 @@ def _cloths_named(entry: Values) -> list[str | None]:
     cover = entry.get("cover", {})
     parts = FACES_OF.get(entry.get("kind", ""), OWN_CLOTH)
     faces = [cover.get(part, {}).get("cloth") for part in OWN_CLOTH if part in parts]
-    return faces + [part["cloth"] for part in cover.values() if isinstance(part, dict) and "cloth" in part]
+    return faces + _cloths_within(cover)
+
+
+def _cloths_within(values: Values) -> list[str | None]:
+    """The cloth of every part that says one, and of the parts of that part."""
+    found: list[str | None] = []
+    for part in values.values():
+        if isinstance(part, dict):
+            found += [part["cloth"]] if "cloth" in part else []
+            found += _cloths_within(part)
+    return found
 
 
 def _check_backs(values: Values, reading: Reading) -> None:

@@ -35,7 +35,15 @@ def facts(bench: Bench) -> Iterator[Fact]:
 
 
 # What the faces are called on the sheet, by kind of cover where they have other names there.
-_FACES = {"front": "Face", "back": "Back", "sides": "Sides"}
+_FACES = {
+    "front": "Face",
+    "back": "Back",
+    "sides": "Sides",
+    "layers/lining": "Lining",
+    "layers/interlining": "Interlining",
+    "layers/protector": "Protector",
+    "layers/wrap": "Slip-cloth",
+}
 _CALLED = {
     ("boxed", "sides"): "Boxing",
     ("bolster", "front"): "Body",

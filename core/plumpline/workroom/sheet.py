@@ -9,7 +9,7 @@ from typing import Any
 from plumpline.cushions.made import Made
 from plumpline.figures import told_each
 from plumpline.job import Job, name_of
-from plumpline.workroom import closures, cloth, corners, cutting, edges, finishing, joining, making_up, marks
+from plumpline.workroom import closures, cloth, corners, cutting, edges, finishing, joining, layers, making_up, marks
 from plumpline.workroom.cautions import Caution, cautions
 from plumpline.workroom.cutting import cut_size
 from plumpline.workroom.facts import Fact, facts
@@ -25,6 +25,7 @@ FEATURES: tuple[Callable[[Bench], Iterator[Step]], ...] = (
     cutting.steps,
     marks.steps,
     making_up.steps,
+    layers.steps,
     closures.steps,
     edges.steps,
     joining.steps,

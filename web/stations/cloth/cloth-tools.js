@@ -7,7 +7,10 @@ import { say } from '../../words/words.js';
 import { nameOf } from '../catalogue.js';
 import { removeEntry } from '../setting.js';
 
-const isUsed = (id) => job.value.cushions.some(({ cover }) => ['front', 'back', 'sides'].some((part) => cover[part]?.cloth === id));
+// Whether a part of a cover, or a part of that part, is cut from the cloth.
+const isCutFrom = (part, id) => part?.cloth === id
+  || (typeof part === 'object' && Object.values(part).some((inner) => isCutFrom(inner, id)));
+const isUsed = (id) => job.value.cushions.some(({ cover }) => isCutFrom(cover, id));
 
 export function ClothTools({ cloth, onAdd }) {
   const name = cloth && nameOf(job.value, cloth);

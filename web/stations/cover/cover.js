@@ -39,6 +39,7 @@ function sections(cushion) {
     ['cover.closing', closingRows(size, seam)],
     ['cover.front', [...faceRows('front'), ...joinRows('front')]],
     ['cover.back', [...faceRows('back'), ...joinRows('back')]],
+    ['cover.layers', ['lining', 'interlining', 'protector', 'wrap'].map((layer) => [`cover/layers/${layer}/cloth`])],
     ['cover.sides', [['cover/boxing/kind'], ['cover/boxing/run'], ['cover/boxing/returns'], ['cover/ends'], ...faceRows('sides', nameOf(job.value, clothOfFace(job.value, `${cushion}/cover/sides/cloth`)))]],
   ];
 }
@@ -76,7 +77,7 @@ function toCloth() {
 export function Cover({ field }) {
   const cushion = chosenIn('/cushions', field);
   if (!cushion) return html`<main class="screen-body"><p class="note">${say('cover.noCushion')}</p></main>`;
-  const [fit, corners, closing, front, back, sides] = sections(cushion)
+  const [fit, corners, closing, front, back, layers, sides] = sections(cushion)
     .map(([title, rows]) => html`<${Section} key=${title} cushion=${cushion} title=${title} rows=${rows} />`);
   return html`<main class="screen-body">
       <${Chooser} paths=${entryPaths('/cushions')} chosen=${cushion} onChoose=${(path) => moveTo(inJob(openJob.value.id, 'cover', path))} />
@@ -86,7 +87,7 @@ export function Cover({ field }) {
             <${FinishedSize} cushion=${cushion} size=${worked(cushion)} /></section>
           ${fit}${corners}${closing}
         </div>
-        <div class="column">${front}${back}${sides}
+        <div class="column">${front}${back}${sides}${layers}
           <${Fields} title=${say('cover.cutting')}><${Field} at="/grid" /><//>
           <${Fields} title=${say('cover.fits')}>${FITS.map((at) => html`<${Field} key=${at} at=${at} none=${say('cover.byRule')} />`)}<//></div>
       </div>

@@ -1,0 +1,185 @@
+"""The layers under a cover: a lining, an interlining, a zipped inner protector, a slip-cloth round the foam."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+
+from plumpline.cushions.made import Made
+from plumpline.cushions.panels import Edges, Part, cut_out, round_part
+from plumpline.cushions.stitching import Sewn
+from plumpline.figures import counted, listed, size
+from plumpline.geometry import circumference
+from plumpline.job import Cushion, Face, Job
+from plumpline.lengths import write_length
+from plumpline.pieces import Outline, Piece, Point
+from plumpline.problems import Problem
+
+Kind = Callable[[Cushion, Job], Made | list[Problem]]
+
+_FACES = ("front", "back", "sides")
+
+
+@dataclass(frozen=True)
+class Layer:
+    """One layer of a cover worked out: its pieces, how they come about, its own stitching and its own zips."""
+
+    pieces: tuple[Piece, ...]
+    line: str
+    sewn: tuple[Sewn, ...] = ()
+    zips: tuple[int, ...] = ()
+
+
+def with_layers(cover: Made, kind: Kind, job: Job) -> Made | list[Problem]:
+    """The cover with the layers it is asked to have, or why it cannot have them.
+
+    A lining and an interlining are those of a cover of the same `kind` cut from their cloth; so is a protector, which
+    closes with a zip at its usual place.
+    """
+    layers: list[Layer] = []
+    for name in cover.cushion.cover.layers:
+        layer = _MAKE[name](cover, kind, job)
+        if not isinstance(layer, Layer):
+            return layer
+        layers.append(layer)
+    thickly = 2 if "lining" in cover.cushion.cover.layers else 1
+    return replace(
+        cover,
+        pieces=(*cover.pieces, *(piece for layer in layers for piece in layer.pieces)),
+        cutting=(*cover.cutting, *(layer.line for layer in layers)),
+        sewn=(
+            *(replace(sewn, layers=thickly * sewn.layers) for sewn in cover.sewn),
+            *(sewn for layer in layers for sewn in layer.sewn),
+        ),
+        zips=(*cover.zips, *(opening for layer in layers for opening in layer.zips)),
+    )
+
+
+def _lining(cover: Made, kind: Kind, job: Job) -> Layer:
+    """Cut like the cover, and sewn into its seams as one with it."""
+    pieces = _pieces_of(_like_the_cover(cover, kind, "lining", job), "lining")
+    return Layer(pieces, f"The lining is cut like the cover and sewn in with it: {_told(pieces, job)}.")
+
+
+def _interlining(cover: Made, kind: Kind, job: Job) -> Layer | list[Problem]:
+    """Cut like the cover but without allowances, so that the seams stay thin (common practice)."""
+    cushion = cover.cushion
+    if cushion.kind == "bolster" and cushion.cover.ends == "gathered":
+        text = "Ends that are gathered would be too thick interlined: take flat ends, or leave the interlining out."
+        return [Problem(f"{cushion.at}/cover/layers/interlining", "rules-contradict", text)]
+    inner = _like_the_cover(cover, kind, "interlining", job)
+    pieces = tuple(_to_the_seam(piece, job) for piece in _pieces_of(inner, "interlining"))
+    return Layer(pieces, f"The interlining is cut to the stitching line, with no seams: {_told(pieces, job)}.")
+
+
+def _protector(cover: Made, kind: Kind, job: Job) -> Layer | list[Problem]:
+    """A plain cover of its own, of the finished size of the one it lies in, with a zip at the usual place."""
+    cushion = _cut_from(cover.cushion, "protector")
+    plain = replace(cushion.cover.edge, kind="plain")
+    zipped = replace(cushion.cover.closure, kind="zip", at=None, seam=None, zip_length=None, opening=None, overlap=None)
+    inner = kind(replace(cushion, cover=replace(cushion.cover, edge=plain, closure=zipped)), job)
+    if not isinstance(inner, Made):
+        text = "A zipped protector cannot be made for this cover: leave it out."
+        return [Problem(f"{cushion.at}/cover/layers/protector", "rules-contradict", text)]
+    pieces = _pieces_of(inner, "protector")
+    opening = write_length(inner.closing.length, job.units)
+    line = f"The protector is a cover of its own with a zip of {opening}: {_told(pieces, job)}."
+    return Layer(pieces, line, inner.sewn, inner.zips)
+
+
+def _wrap(cover: Made, _kind: Kind, job: Job) -> Layer:
+    """Two panels that meet half-way down the edge of the pad; round a bolster one that is drawn together at its ends.
+
+    Each reaches thickness ÷ 2 further than the pad at every edge, and has its seams (common practice, from memory).
+    """
+    cushion, pad, seam = cover.cushion, cover.pad.size, cover.cushion.cover.seam
+    edges, thick = Edges(seam, seam, seam, seam), cushion.insert.size.get("thickness") or 0
+    across = pad.get("diameter")
+    if cushion.kind == "bolster" and across is not None:
+        measured = ("length", "diameter")
+        part = Part("wrap", "layers/wrap", measured, pad["length"] + across, circumference(across), edges)
+        part, panels = replace(part, edges=replace(edges, left=0, right=0)), 1
+    elif across is not None:
+        part, panels = round_part("wrap", "layers/wrap", across + thick, seam), 2
+    else:
+        width, length = (pad[name] + thick for name in ("width", "length"))
+        part, panels = Part("wrap", "layers/wrap", ("width", "length"), width, length, edges), 2
+    piece = cut_out(replace(part, turns="freely"), cushion, job, panels * cushion.quantity)
+    cut = size(piece.width, piece.length, job.units)
+    how = "which meet half-way down its edge" if panels == 2 else "drawn together over both ends"
+    around = 2 * (part.width + part.length) if panels == 2 else part.width
+    line = f"The slip-cloth goes round the pad in {counted(panels, 'panel', 'panels')} of {cut}, {how}."
+    return Layer((piece,), line, (Sewn(around, layers=2),))
+
+
+_MAKE: dict[str, Callable[[Made, Kind, Job], Layer | list[Problem]]] = {
+    "lining": _lining,
+    "interlining": _interlining,
+    "protector": _protector,
+    "wrap": _wrap,
+}
+
+
+def _like_the_cover(cover: Made, kind: Kind, layer: str, job: Job) -> Made:
+    """The cover made once more from the cloth of a layer: what can be made of one cloth can be of any other."""
+    inner = kind(_cut_from(cover.cushion, layer), job)
+    assert isinstance(inner, Made)
+    return inner
+
+
+def _cut_from(cushion: Cushion, layer: str) -> Cushion:
+    """The same cover, all of it cut anyhow from the cloth of a layer, and without layers of its own."""
+    cloth = Face(cushion.cover.face(f"layers/{layer}").cloth)
+    faces = tuple((part, cloth) for part, _ in cushion.cover.faces if part in _FACES)
+    return replace(cushion, cover=replace(cushion.cover, faces=faces, layers=()))
+
+
+def _pieces_of(inner: Made, layer: str) -> tuple[Piece, ...]:
+    """The pieces of a cover's faces as those of a layer: they lie as they like, for nobody sees them."""
+    at = f"{inner.cushion.at}/cover"
+    return tuple(
+        replace(
+            piece,
+            id=f"{piece.cushion}.{layer}-{piece.part}",
+            part=f"{layer}-{piece.part}",
+            face_at=f"{at}/layers/{layer}",
+            turns="freely",
+            portion_of=layer,
+        )
+        for piece in inner.pieces
+        if piece.face_at in [f"{at}/{face}" for face in _FACES]
+    )
+
+
+def _to_the_seam(piece: Piece, job: Job) -> Piece:
+    """The piece without its allowances: what its seam line encloses, up to the grid."""
+    line = piece.seam_line
+    (left, right), (bottom, top) = ((min(values), max(values)) for values in zip(*line, strict=True))
+    wide, high = _up_to(right - left, job.grid), _up_to(top - bottom, job.grid)
+    grown = wide - piece.width, high - piece.length
+    (upright_x, upright_y), (aside_x, aside_y) = piece.upright, piece.aside
+    return replace(
+        piece,
+        width=wide,
+        length=high,
+        upright=(upright_x + grown[0], upright_y + grown[1]),
+        aside=(aside_x + grown[1], aside_y + grown[0]),
+        edges=Edges(0, 0, 0, 0),
+        seam=0,
+        outline=_from_the_corner(line, (left, bottom)),
+        stitched=(),
+        marks=(),
+    )
+
+
+def _up_to(nm: int, grid: int) -> int:
+    return -(-nm // (grid or 1)) * (grid or 1)
+
+
+def _from_the_corner(outline: Outline, corner: Point) -> Outline:
+    return tuple((x - corner[0], y - corner[1]) for x, y in outline)
+
+
+def _told(pieces: tuple[Piece, ...], job: Job) -> str:
+    named = [(piece.called.removeprefix(f"{piece.portion_of} "), piece) for piece in pieces]
+    return listed([f"{name} {size(piece.width, piece.length, job.units)}" for name, piece in named])
