@@ -7,7 +7,7 @@ from typing import Any
 from plumpline.cloth import to_buy
 from plumpline.cushions.filling import filling_of
 from plumpline.cushions.made import Made
-from plumpline.cutting import in_cutting_order, steps
+from plumpline.cutting import in_cutting_order, steps, strip_steps
 from plumpline.figures import (
     counted,
     figure,
@@ -20,13 +20,14 @@ from plumpline.figures import (
     told_each,
 )
 from plumpline.job import HABITS, Job
+from plumpline.layout.bias import bias_lines
 from plumpline.layout.outlines import extents_of, turned
-from plumpline.layout.strip import Cut, Placement, Plan
+from plumpline.layout.strip import Cut, Placement, Plan, StripPiece
 from plumpline.layplan import UP_OF_TURN, ClothPlan, first_motif
 from plumpline.lengths import write_length
 from plumpline.money import cost, write_money
 from plumpline.offcuts import Rectangle, offcuts, offcuts_between
-from plumpline.pieces import Piece
+from plumpline.pieces import Piece, Strips
 from plumpline.working import cloth_working, cover_working, most_across, rows_of
 
 Json = dict[str, Any]
@@ -52,9 +53,24 @@ def cover_answer(cover: Made, job: Job) -> Json:
             "allowance": figure(closing.allowance, units),
             "overlap": figure(closing.overlap, units) if closing.overlap else None,
         },
+        "edge": _edge(cover, units),
         "filling": _filling(cover, units),
         "working": [{"text": line} for line in cover_working(cover, job)],
     }
+
+
+def _edge(cover: Made, units: str) -> Json:
+    """The edge as it is made: what was not said stands here as it was taken."""
+    edge = cover.cushion.cover.edge
+    told: Json = {"kind": edge.kind}
+    if edge.kind != "plain":
+        told["join"] = figure(edge.join, units)
+    for strips in cover.strips:
+        told["strip"] = "bias" if strips.bias else "straight"
+        told["shortest"] = figure(strips.shortest, units)
+        told["cord"] = {"nm": edge.cord, "text": write_length(edge.cord, units, 1)}
+        told["cloth"] = strips.cloth
+    return told
 
 
 def _filling(cover: Made, units: str) -> Json | None:
@@ -74,8 +90,34 @@ def _smaller_by(cover: Made, units: str) -> Json:
     return {**{name: figure(nm, units) for name, nm in by}, "text": text}
 
 
-def piece_answer(piece: Piece, job: Job) -> Json:
-    """One entry of `pieces`: what is chalked and cut."""
+def pieces_answer(cover: Made, job: Job) -> list[Json]:
+    """The entries of `pieces` of one cover: its panels, then what is cut in strips."""
+    return [
+        *(_piece_answer(piece, job) for piece in cover.pieces),
+        *(_strips_answer(strips, job) for strips in cover.strips),
+    ]
+
+
+def _strips_answer(strips: Strips, job: Job) -> Json:
+    """What is cut in strips and joined: its width, and how long each ring is."""
+    corners = ((0, 0), (strips.width, 0), (strips.width, strips.length), (0, strips.length))
+    return {
+        "id": strips.id,
+        "cushion": strips.cushion,
+        "part": strips.part,
+        "label": strips.part,
+        "cloth": strips.cloth,
+        "count": strips.count,
+        **sized(strips.width, strips.length, job.units),
+        "seam": figure(strips.seam, job.units),
+        "outline": [list(corner) for corner in corners],
+        "marks": [],
+        "strips": {"grain": "bias" if strips.bias else "straight", "join": figure(strips.join, job.units)},
+    }
+
+
+def _piece_answer(piece: Piece, job: Job) -> Json:
+    """What is chalked and cut as one panel."""
     return {
         "id": piece.id,
         "cushion": piece.cushion,
@@ -119,7 +161,7 @@ def cloth_answer(planned: ClothPlan, job: Job, check: str | None = None) -> Json
         "cost": cost_answer(planned, planned.buy),
         "layout": _layout(planned, plan, job),
         "straight": _straight(planned, job),
-        "offcuts": _left(offcuts(planned, plan.placements, planned.buy, HABITS[units].narrowest), units),
+        "offcuts": _left(offcuts(planned, plan, planned.buy, HABITS[units].narrowest), units),
         "motif_points": motif_points(planned, plan),
         "working": [{"text": line} for line in [*cloth_working(planned, job), *([check] if check else [])]],
     }
@@ -147,11 +189,17 @@ def _start(planned: ClothPlan, plan: Plan, units: str) -> Json | None:
     return None if found is None else {"motif": found[0], "along": figure(found[1], units)}
 
 
+def _letters(planned: ClothPlan, job: Job) -> dict[str, str]:
+    """The letter of each cover on a cloth by its id; none where the cloth is all for one."""
+    cushions = [piece.cushion for piece in planned.pieces] + [strips.cushion for strips in planned.strips]
+    several = len(set(cushions)) > 1
+    return {cushion.id: letters_for(index + 1) if several else "" for index, cushion in enumerate(job.cushions)}
+
+
 def _layout(planned: ClothPlan, plan: Plan, job: Job) -> list[Json]:
     pieces = {piece.id: piece for piece in planned.pieces}
-    number = {cushion.id: index + 1 for index, cushion in enumerate(job.cushions)}
-    several = len({piece.cushion for piece in planned.pieces}) > 1
-    return [
+    letters = _letters(planned, job)
+    panels = [
         {
             "piece": placed.panel,
             "copy": placed.copy,
@@ -163,11 +211,46 @@ def _layout(planned: ClothPlan, plan: Plan, job: Job) -> list[Json]:
             "up": UP_OF_TURN[placed.turn],
             "cushion": pieces[placed.panel].cushion,
             "part": pieces[placed.panel].part,
-            "label": _label(pieces[placed.panel], placed.copy, number, several),
+            "label": _label(letters[pieces[placed.panel].cushion], placed.copy, pieces[placed.panel].called),
             **_outline_as_laid(pieces[placed.panel], placed),
         }
         for placed in plan.placements
     ]
+    strips = [
+        _strip_as_laid(one, copy, piece, _label(letters[one.cushion], copy, one.part), job)
+        for one, cut in zip(planned.strips, plan.piping, strict=True)
+        for copy, piece in enumerate(cut.pieces, start=1)
+    ]
+    return panels + strips
+
+
+def _strip_as_laid(strips: Strips, copy: int, piece: StripPiece, label: str, job: Job) -> Json:
+    """Where one straight strip or one block of bias is cut, and the lengths of the strips it gives."""
+    return {
+        "piece": strips.id,
+        "copy": copy,
+        "x": piece.x,
+        "y": piece.y,
+        "width": piece.w,
+        "length": piece.h,
+        "turn": 0,
+        "up": "away",
+        "cushion": strips.cushion,
+        "part": strips.part,
+        "label": label,
+        "grain": piece.grain,
+        "strips": [figure(length, job.units) for length in piece.lengths],
+        **(_bias_as_laid(strips, piece) if piece.grain == "bias" else {}),
+    }
+
+
+def _bias_as_laid(strips: Strips, piece: StripPiece) -> Json:
+    """The outline of a block, and the lines it is cut along, from its lower left corner."""
+    lines = bias_lines(piece.w, piece.h, strips.width, strips.join, strips.shortest)
+    return {
+        "outline": [[0, 0], [piece.w, 0], [piece.w, piece.h], [0, piece.h]],
+        "lines": [[list(end) for end in line] for line in lines],
+    }
 
 
 def _outline_as_laid(piece: Piece, placed: Placement) -> Json:
@@ -179,10 +262,9 @@ def _outline_as_laid(piece: Piece, placed: Placement) -> Json:
     return {"outline": [[x * placed.w // w, y * placed.h // h] for x, y in outline]}
 
 
-def _label(piece: Piece, copy: int, number: dict[str, int], several: bool) -> str:
+def _label(letter: str, copy: int, called: str) -> str:
     """ "3 front" where there is one kind of cover, "B3 front" where there are several."""
-    letter = letters_for(number[piece.cushion]) if several else ""
-    return f"{letter}{copy} {piece.called}"
+    return f"{letter}{copy} {called}"
 
 
 def _straight(planned: ClothPlan, job: Job) -> Json:
@@ -190,6 +272,8 @@ def _straight(planned: ClothPlan, job: Job) -> Json:
     buy = to_buy(planned.cloth, planned.needed_for(plan))
     usable = planned.laid.usable
     cuts = in_cutting_order(plan.cuts, usable)
+    letters = _letters(planned, job)
+    of_strips = [letters[strips.cushion] for strips in planned.strips]
     return {
         "laid": figure(plan.length, units),
         "needed": figure(planned.needed_for(plan), units),
@@ -204,7 +288,10 @@ def _straight(planned: ClothPlan, job: Job) -> Json:
         "offcuts": _left(offcuts_between(planned, plan, buy, HABITS[units].narrowest), units),
         "motif_points": motif_points(planned, plan),
         "cuts": [_cut(planned, cut, units) for cut in cuts],
-        "steps": [{"title": step.title, "text": step.text} for step in steps(cuts, usable, units)],
+        "steps": [
+            {"title": step.title, "text": step.text}
+            for step in (*steps(cuts, usable, units), *strip_steps(planned.strips, of_strips, plan.piping, units))
+        ],
         "full_width_cuts": plan.full_width_cuts,
     }
 
@@ -270,7 +357,7 @@ def _reason(planned: ClothPlan, job: Job) -> str:
     plan, units = planned.plan, job.units
     least = write_length(plan.at_least, units)
     rows = rows_of(plan.placements)
-    if plan.proven and rows is not None and _filled(planned, rows):
+    if plan.proven and rows and plan.length == plan.panels_end and _filled(planned, rows):
         across, pitch = most_across(plan.placements), rows[1][0].y - rows[0][0].y if len(rows) > 1 else 0
         beside = counted(across, "panel fits", "panels fit")
         apart = f", {write_length(pitch, units)} from one to the next," if pitch > plan.placements[0].h else ""

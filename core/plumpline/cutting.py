@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from collections import Counter
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from plumpline.figures import bare, listed
-from plumpline.layout.strip import Cut
+from plumpline.figures import bare, counted, listed, size
+from plumpline.layout.strip import Cut, PipingCut
 from plumpline.lengths import write_length
+from plumpline.pieces import Strips
 
 
 @dataclass(frozen=True)
@@ -37,6 +40,8 @@ def _is_full(cut: Cut, usable: int) -> bool:
 def steps(cuts: list[Cut], usable: int, units: str) -> list[Step]:
     """The cuts as steps: the full-width ones together, then the rows, those cut alike told once."""
     full = [cut for cut in cuts if _is_full(cut, usable)]
+    if not full:
+        return []
     title = _numbered("Cut", [cut.number for cut in full])
     places = _places([cut.y for cut in full], units)
     first = Step(title, f"Square the end, then across the full width at {places}.")
@@ -94,6 +99,56 @@ def _steps_of(rows: str, shape: Shape, units: str) -> list[Step]:
     found = [Step(rows, f"Along at {_places(along, units)}.")] if along else []
     for (start, end), ys in strips.items():
         found.append(Step(f"{rows}, strip {_span(start, end, units)}", f"Across at {_places(ys, units)} of the row."))
-    for (low, high), xs in left.items():
+    for (low, high), xs in _cut_alike(left):
         found.append(Step(f"{rows}, part {_span(low, high, units)} up", f"Along at {_places(xs, units)}."))
     return found
+
+
+def _cut_alike(parts: dict[tuple[int, int], list[int]]) -> list[tuple[tuple[int, int], list[int]]]:
+    """Parts that follow one another and are cut at the same places told as one."""
+    found: list[tuple[tuple[int, int], list[int]]] = []
+    for (low, high), xs in parts.items():
+        if found and found[-1][1] == xs and found[-1][0][1] == low:
+            low = found.pop()[0][0]
+        found.append(((low, high), xs))
+    return found
+
+
+# So many kinds of ring are told one by one, if each is of so few strips.
+_MOST_TOLD = 4
+
+
+def strip_steps(strips: Sequence[Strips], letters: Sequence[str], cuts: Sequence[PipingCut], units: str) -> list[Step]:
+    """What is cut from what the panels leave, and what each ring is joined from; `letters` tell the covers apart."""
+    return [
+        Step(
+            f"{letter} {one.part}" if letter else f"{one.part[0].upper()}{one.part[1:]}",
+            " ".join([_taken(one, cut, units), *_joined(cut, units)]),
+        )
+        for one, letter, cut in zip(strips, letters, cuts, strict=True)
+    ]
+
+
+def _taken(strips: Strips, cut: PipingCut, units: str) -> str:
+    width = write_length(strips.width, units)
+    if strips.bias:
+        blocks = Counter(size(piece.w, piece.h, units) for piece in cut.pieces)
+        told = listed([f"{number} of {block}" if number > 1 else block for block, number in blocks.items()])
+        number = counted(sum(len(piece.lengths) for piece in cut.pieces), "strip", "strips")
+        return f"Cut {told} from what is left, and these on the bias into {number} {width} wide."
+    lengths = Counter(write_length(piece.lengths[0], units) for piece in cut.pieces)
+    told = listed([f"{number} of {length}" for length, number in lengths.items()])
+    return f"Cut strips {width} wide from what is left: {told}."
+
+
+def _joined(cut: PipingCut, units: str) -> list[str]:
+    """Each kind of ring once: "Join 48 + 26 in for each of 2 rings."."""
+    rings = Counter(cut.rings)
+    if len(rings) > _MOST_TOLD or max(len(ring) for ring in rings) > _MOST_TOLD:
+        return [f"Join them to {counted(len(cut.rings), 'ring', 'rings')}, with {counted(cut.joins, 'join', 'joins')}."]
+    return [_told(ring, number, units) for ring, number in rings.items()]
+
+
+def _told(ring: tuple[int, ...], number: int, units: str) -> str:
+    lengths = " + ".join([*(bare(length, units) for length in ring[:-1]), write_length(ring[-1], units)])
+    return f"{'Join' if len(ring) > 1 else 'Take'} {lengths} for {counted(number, 'ring', 'rings')}."

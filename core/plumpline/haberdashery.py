@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from plumpline.cushions.made import Made
-from plumpline.cushions.rims import packs_of_trim, trimmed_rims
+from plumpline.cushions.rims import edged_rims, packs_of_trim
 from plumpline.figures import counted, figure
 from plumpline.geometry import perimeter
 from plumpline.job import Job
@@ -103,15 +103,15 @@ def _by_the_length(nm: int, units: str) -> str:
 def trimmings(covers: Sequence[Made], job: Job) -> Iterator[Material]:
     """Trim for the rims of each entry, in packs or by the length."""
     for cover in covers:
-        rims, edge, cushion = trimmed_rims(cover), cover.cushion.cover.edge, cover.cushion
+        rims, edge, cushion = edged_rims(cover), cover.cushion.cover.edge, cover.cushion
         packed = packs_of_trim(cover)
         if packed is not None and edge.pack is not None:
             count, pack = len(packed.packs), write_length(edge.pack, job.units)
             ask = f"{counted(count, 'pack', 'packs')} of trim of {pack}"
             yield _trim(cover, job, count, ask, packed.working(edge.pack, job.units), edge.pack * count)
-        elif rims:
+        elif rims and edge.kind == "trimmed":
             count = len(rims) * cushion.quantity
-            cord = Cord(rims[0], edge.join, count)
+            cord = Cord(rims[0].length, edge.join, count)
             ask = f"{_by_the_length(cord.length, job.units)} of trim"
             yield _trim(cover, job, count, ask, cord.working(job.units), cord.length)
 
@@ -127,6 +127,27 @@ def _trim(cover: Made, job: Job, quantity: int, ask: str, working: str, length: 
         working=working,
         more=(("length", figure(length, job.units)),),
     )
+
+
+def cords(covers: Sequence[Made], job: Job) -> Iterator[Material]:
+    """The cord in the piping of each entry."""
+    for cover in covers:
+        edge, cushion = cover.cushion.cover.edge, cover.cushion
+        if edge.kind != "piped":
+            continue
+        rims = edged_rims(cover)
+        cord = Cord(rims[0].length, edge.join, len(rims) * cushion.quantity * edge.cords)
+        thick = write_length(edge.cord, job.units, 1)
+        yield Material(
+            id=f"cord:{cushion.id}",
+            kind="cord",
+            shop="haberdashery",
+            covers=(cushion.id,),
+            quantity=cord.rings,
+            ask=f"{_by_the_length(cord.length, job.units)} of piping cord, {thick} thick",
+            working=cord.working(job.units),
+            more=(("length", figure(cord.length, job.units)), ("each", figure(cord.each, job.units))),
+        )
 
 
 def fastenings(covers: Sequence[Made], job: Job) -> Iterator[Material]:

@@ -11,11 +11,13 @@ from plumpline.job import Cloth, name_of
 from plumpline.layout.budget import Budget, Slices
 from plumpline.layout.edges import cut_apart
 from plumpline.layout.outlines import outline_of
+from plumpline.layout.piped import joins_of, longest_strip, straight_with_piping, with_piping
 from plumpline.layout.shaped import ShapedPlanner
 from plumpline.layout.solve import Planner, lay_plan, panel_planner
-from plumpline.layout.strip import CannotLay, Panel, Plan, Shape, StraightPlan, Strip
+from plumpline.layout.strip import CannotLay, Panel, Piping, Plan, Shape, StraightPlan, Strip
+from plumpline.layout.strips import free_rectangles
 from plumpline.lengths import write_length
-from plumpline.pieces import Piece
+from plumpline.pieces import Piece, Strips
 from plumpline.problems import Problem
 
 # The turn that brings a panel's top where the cloth's top points, in degrees anticlockwise.
@@ -32,6 +34,7 @@ class ClothPlan:
 
     cloth: Cloth
     pieces: tuple[Piece, ...]
+    strips: tuple[Strips, ...]
     laid: Laid
     plan: Plan
     straight: StraightPlan
@@ -64,18 +67,31 @@ def extent_across(piece: Piece, cloth: Cloth) -> int:
     return (piece.aside if cloth.lies_aside else piece.upright)[0]
 
 
+# The plan of a cloth that nothing but strips is cut from, before they are.
+_NO_PANELS = StraightPlan(0, 0, "area", {}, ())
+
+
 class ClothPlanner:
-    """The pieces of one cloth being laid, slice by slice, by straight cuts and by any, within `work` units each.
+    """The pieces and strips of one cloth being laid, slice by slice, by straight cuts and by any, within `work` each.
 
     What was planned `before` counts on: a search that comes out no shorter leaves the plan as it was. Raises
     `CannotLay`, here or from `steps`, where a piece has no place under the rules asked for.
     """
 
-    def __init__(self, cloth: Cloth, pieces: tuple[Piece, ...], work: int, before: ClothPlan | None = None) -> None:
+    def __init__(
+        self,
+        cloth: Cloth,
+        pieces: tuple[Piece, ...],
+        strips: tuple[Strips, ...],
+        work: int,
+        before: ClothPlan | None = None,
+    ) -> None:
         self.cloth = cloth
         self.pieces = pieces
+        self.strips = strips
         self._laid = lay_out(cloth, cloth.width or 0)
         self._strip = strip_of(cloth, pieces, self._laid)
+        self._piping = tuple(_piping(one, self._laid.usable) for one in strips)
         self._repeats = 1 if cloth.start == "unknown" and _depends_on_start(cloth, pieces) else 0
         self._work = work
         self._budgets = Budget(work), Budget(work)
@@ -95,7 +111,7 @@ class ClothPlanner:
         """The shortest length laid so far and the shortest by straight cuts, without the trouble of making plans."""
         straight, *others = self._known()
         lengths = [straight.length, *(plan.length for plan in others)]
-        if self._planner and self._planner.length is not None:
+        if self._panels_alone and self._planner and self._planner.length is not None:
             lengths.append(self._planner.length)
         return min(lengths), straight.length
 
@@ -108,14 +124,38 @@ class ClothPlanner:
         """Look for the shortest plans until they meet their bound or the work is done: what was found in the end."""
         by_straight_cuts, by_any = self._budgets
         if not (self._is_proven and self.lengths[0] == self.lengths[1]):
-            found = yield from panel_planner(self._strip, by_straight_cuts).straight_steps()
-            if self._straight is None or found.length <= self._straight.length:
+            found = yield from self._by_straight_cuts(by_straight_cuts)
+            if self._straight is None or _rank(found) <= _rank(self._straight):
                 self._straight = found
-        if not self._is_proven:
+        if self.pieces and not self._is_proven:
             self._planner = panel_planner(self._strip, by_any)
             yield from self._planner.steps()
+            if self._piping:
+                yield from self._pipe(self._planner.plan(), by_any)
         self._ended = True
         return self.plan()
+
+    def _by_straight_cuts(self, budget: Budget) -> Slices[StraightPlan]:
+        """The panels by straight cuts, and the strips from the parts that those cuts leave."""
+        panels = _NO_PANELS
+        if self.pieces:
+            panels = yield from panel_planner(self._strip, budget).straight_steps()
+        if not self._piping:
+            return panels
+        return (yield from straight_with_piping(replace(self._strip, piping=self._piping), panels, budget))
+
+    def _pipe(self, panels: Plan, budget: Budget) -> Slices[None]:
+        """Take the strips from between the panels, and keep the plan if it is the shortest so far."""
+        self._planner = None
+        strip = replace(self._strip, piping=self._piping)
+        piped = yield from with_piping(strip, panels, free_rectangles(strip, panels.placements), budget)
+        if self._plan is None or _rank(piped) <= _rank(self._plan):
+            self._plan = piped
+
+    @property
+    def _panels_alone(self) -> bool:
+        """Whether a plan of the panels is the plan of the cloth; else strips are still to be cut from it."""
+        return not self._piping
 
     def _known(self) -> list[Plan]:
         return [plan for plan in (self._straight, self._plan) if plan is not None]
@@ -130,18 +170,20 @@ class ClothPlanner:
         straight = self._straight
         assert straight is not None
         found = self._known()
-        if self._planner and self._planner.length is not None:
+        if self._panels_alone and self._planner and self._planner.length is not None:
             found.append(self._planner.plan())
-        shortest = min(found, key=lambda plan: plan.length)
+        shortest = min(found, key=_rank)
         bound = max(found, key=lambda plan: plan.at_least)
         # A shorter plan that was not looked for by straight cuts may still come apart by them.
-        apart = cut_apart(shortest, self._strip.width) if shortest.length < straight.length else None
+        shorter = self._panels_alone and shortest.length < straight.length
+        apart = cut_apart(shortest, self._strip.width) if shorter else None
         return self._bought_for(_with_bound(shortest, bound), apart or straight)
 
     def _bought_for(self, plan: Plan, straight: StraightPlan) -> ClothPlan:
         return ClothPlan(
             cloth=self.cloth,
             pieces=self.pieces,
+            strips=self.strips,
             laid=self._laid,
             plan=plan,
             straight=straight,
@@ -155,9 +197,29 @@ class ClothPlanner:
         return to_buy(self.cloth, needed(self.cloth, length, self._repeats))
 
 
-def plan_cloth(cloth: Cloth, pieces: tuple[Piece, ...], work: int) -> Slices[ClothPlan]:
-    """The best plan found for `pieces` on `cloth`, and the best by straight cuts, within `work` units each."""
-    return ClothPlanner(cloth, pieces, work).steps()
+def _rank(plan: Plan) -> tuple[int, int]:
+    """The shorter plan is the better one, then that with fewer joins in its strips."""
+    return plan.length, joins_of(plan)
+
+
+def plan_cloth(cloth: Cloth, pieces: tuple[Piece, ...], strips: tuple[Strips, ...], work: int) -> Slices[ClothPlan]:
+    """The best plan found for `pieces` and `strips` on `cloth`, and by straight cuts, within `work` units each."""
+    return ClothPlanner(cloth, pieces, strips, work).steps()
+
+
+def _piping(strips: Strips, usable: int) -> Piping:
+    """Strips in the engine's words: no place is kept clear of joins where no strip would be long enough for that."""
+    piping = Piping(strips.width, strips.length, strips.join, strips.bias, strips.count, strips.clear, strips.shortest)
+    widest = max((high - low for low, high in strips.clear), default=0)
+    leads_over = longest_strip(usable, piping) - strips.join > widest
+    return piping if leads_over else replace(piping, clear=())
+
+
+def strips_too_short(strips: Strips, cloth: Cloth) -> bool:
+    """Whether no strip that this cloth gives is long enough to be of use."""
+    usable = lay_out(cloth, cloth.width or 0).usable
+    piping = _piping(strips, usable)
+    return longest_strip(usable, piping) < piping.least
 
 
 def first_motif(planned: ClothPlan, plan: Plan) -> tuple[str, int] | None:
@@ -177,14 +239,11 @@ def _with_bound(plan: Plan, stronger: Plan) -> Plan:
     """The plan with the bound of another one for the same pieces, where that proves more."""
     if plan.at_least >= stronger.at_least:
         return plan
-    return Plan(
-        length=plan.length,
+    return replace(
+        plan,
         at_least=stronger.at_least,
         proof_name=stronger.proof_name,
         proof_data=stronger.proof_data,
-        placements=plan.placements,
-        phase=plan.phase,
-        alike=plan.alike,
         work=plan.work + stronger.work,
     )
 

@@ -92,6 +92,8 @@ def cloth_notices(planned: ClothPlan, job: Job) -> Iterator[Notice]:
     area = 0
     for piece in planned.pieces:
         area += piece.width * piece.length * piece.count
+    for strips in planned.strips:
+        area += strips.width * strips.length * strips.count
     floor = area // planned.laid.usable
     if planned.plan.length > _FAR_ABOVE * floor:
         laid, bare = (write_length(nm, job.units) for nm in (planned.plan.length, floor))

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from plumpline.cloth import lost_before_cutting
-from plumpline.layout.strip import Cut, Flaw, Placement, StraightPlan
+from plumpline.layout.edges import Rectangle as Rectangle
+from plumpline.layout.edges import parts_after
+from plumpline.layout.strip import Flaw, Plan, StraightPlan
 from plumpline.layplan import ClothPlan
-
-Rectangle = tuple[int, int, int, int]
 
 _MOST = 6
 # Above so many cells the small gaps are not searched: on so large a job only the end of the cloth is of interest.
@@ -18,12 +18,11 @@ def offcuts_between(planned: ClothPlan, plan: StraightPlan, buy: int, least: int
 
     Every cut runs from edge to edge, so a strip beside the panels comes off in as many pieces as there are rows.
     """
-    parts = [(0, 0, planned.laid.usable, _end(planned, buy))]
-    for cut in plan.cuts:
-        parts = [half for part in parts for half in _halves(part, cut)]
+    parts = parts_after(plan.cuts, planned.laid.usable, _end(planned, buy))
     panels = {(p.x, p.y, p.w, p.h) for p in plan.placements}
     whole = [part for part in parts if part not in panels and not any(_meet(part, flaw) for flaw in planned.laid.flaws)]
-    left = [part for part in whole if min(part[2], part[3]) >= least]
+    strips = _strips(plan)
+    left = [left for part in whole for left in _left_of(part, strips, least)]
     return sorted(left, key=lambda part: (-part[2] * part[3], part[1], part[0]))
 
 
@@ -32,13 +31,17 @@ def _meet(part: Rectangle, flaw: Flaw) -> bool:
     return x < flaw.x + flaw.w and flaw.x < x + w and y < flaw.y + flaw.h and flaw.y < y + h
 
 
-def _halves(part: Rectangle, cut: Cut) -> list[Rectangle]:
-    x, y, w, h = part
-    if cut.kind == "across" and (cut.x, cut.length) == (x, w) and y < cut.y < y + h:
-        return [(x, y, w, cut.y - y), (x, cut.y, w, y + h - cut.y)]
-    if cut.kind == "along" and (cut.y, cut.length) == (y, h) and x < cut.x < x + w:
-        return [(x, y, cut.x - x, h), (cut.x, y, x + w - cut.x, h)]
-    return [part]
+def _strips(plan: Plan) -> list[Rectangle]:
+    return [(piece.x, piece.y, piece.w, piece.h) for cut in plan.piping for piece in cut.pieces]
+
+
+def _left_of(part: Rectangle, strips: list[Rectangle], least: int) -> list[Rectangle]:
+    """What strips leave of a part: itself where none lies in it."""
+    left, low, w, h = part
+    within = [(x - left, y - low, a, b) for x, y, a, b in strips if left <= x < left + w and low <= y < low + h]
+    if not within:
+        return [part] if min(w, h) >= least else []
+    return [(x + left, y + low, a, b) for x, y, a, b in _largest_first(w, h, within, least)]
 
 
 def _end(planned: ClothPlan, buy: int) -> int:
@@ -46,22 +49,25 @@ def _end(planned: ClothPlan, buy: int) -> int:
     return int(buy * (1 - lost_before_cutting(planned.cloth)[1])) - planned.cloth.squaring
 
 
-def offcuts(planned: ClothPlan, placements: tuple[Placement, ...], buy: int, least: int) -> list[Rectangle]:
+def offcuts(planned: ClothPlan, plan: Plan, buy: int, least: int) -> list[Rectangle]:
     """Free rectangles (x, y, width, length in nm, as laid), largest first, none narrower than `least` either way.
 
     Each is the largest that is left once the ones before it are taken (largest rectangle under a histogram,
     row by row, in time linear in the cells of the grid that the panels' edges make).
     """
-    end = _end(planned, buy)
-    taken = [(p.x, p.y, p.w, p.h) for p in placements]
+    taken = [(p.x, p.y, p.w, p.h) for p in plan.placements] + _strips(plan)
     taken += [(flaw.x, flaw.y, flaw.w, flaw.h) for flaw in planned.laid.flaws]
+    return _largest_first(planned.laid.usable, _end(planned, buy), taken, least)
+
+
+def _largest_first(width: int, end: int, taken: list[Rectangle], least: int) -> list[Rectangle]:
     found: list[Rectangle] = []
     while len(found) < _MOST:
-        best = _largest(planned.laid.usable, end, taken, least)
+        best = _largest(width, end, taken, least)
         if best is None:
             break
         found.append(best)
-        taken.append(best)
+        taken = [*taken, best]
     return found
 
 

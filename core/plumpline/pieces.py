@@ -88,3 +88,27 @@ class Piece:
     def called(self) -> str:
         """The part as it is called in a sentence: "front", "zip band 1"."""
         return self.part.replace("-", " ")
+
+
+@dataclass(frozen=True)
+class Strips:
+    """Narrow strips of cloth that are joined to `count` equal rings; lengths in nm, as chalked on the cloth.
+
+    `part` names them in the answer. Each ring is `length` long with what its own join takes; a join between two
+    strips takes `join`, no strip is shorter than the `shortest`, and no join lies within a span of `clear`, counted
+    along the ring. `edge_at` is the place of the document that asks for them.
+    """
+
+    id: str
+    cushion: str
+    part: str
+    cloth: str
+    edge_at: str
+    count: int
+    width: int
+    length: int
+    join: int
+    bias: bool
+    clear: tuple[tuple[int, int], ...]
+    shortest: int
+    seam: int

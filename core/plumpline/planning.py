@@ -7,7 +7,7 @@ from functools import cached_property
 from typing import Any, Literal, get_args
 
 from plumpline import notices, remedies
-from plumpline.answer import cloth_answer, cover_answer, piece_answer
+from plumpline.answer import cloth_answer, cover_answer, pieces_answer
 from plumpline.cross_check import by_the_chart
 from plumpline.figures import figure, length_to_ask
 from plumpline.job import Cloth
@@ -72,7 +72,7 @@ class Planning:
         if not planned:
             raise JobError(self._problems or [_NO_COVER])
         self._said = [_first_notices(one, self.prepared) for one in planned]
-        self._planners = [ClothPlanner(one.cloth, one.pieces, _FULL_WORK, one) for one in planned]
+        self._planners = [ClothPlanner(one.cloth, one.pieces, one.strips, _FULL_WORK, one) for one in planned]
         if self.effort == "full":
             yield
             for planner in self._planners:
@@ -159,7 +159,7 @@ def _first_plan(prepared: Prepared, cloth: Cloth, document: dict[str, Any]) -> S
         text = f"{count} panels on one cloth are more than one lay plan is made for, {_MOST_PANELS}: divide the job."
         return [Problem("/cushions", "too-many", text)]
     try:
-        return (yield from plan_cloth(cloth, pieces, QUICK_WORK))
+        return (yield from plan_cloth(cloth, pieces, prepared.strips_on(cloth), QUICK_WORK))
     except CannotLay as error:
         found = [(piece, code) for piece in pieces if (code := why_not(cloth, piece)) is not None]
         blamed = found or [(piece, error.code) for piece in pieces if piece.id == error.panel]
@@ -192,7 +192,7 @@ def _answer(
         "core": __version__,
         "units": job.units,
         "cushions": [cover_answer(cover, job) for cover in prepared.covers],
-        "pieces": [piece_answer(piece, job) for cover in prepared.covers for piece in cover.pieces],
+        "pieces": [piece for cover in prepared.covers for piece in pieces_answer(cover, job)],
         "cloths": [cloth_answer(one, job, checks.get(one.cloth.id)) for one in planned],
         "materials": [material_answer(material) for material in bought],
         "shopping": shopping_list(bought, planned, job),

@@ -8,7 +8,8 @@ from plumpline.cloth import lay_out
 from plumpline.cushions.catalogue import make
 from plumpline.cushions.made import Made
 from plumpline.job import NM_PER_METRE, Cloth, Job, name_of, read_job
-from plumpline.pieces import Piece
+from plumpline.layplan import strips_too_short
+from plumpline.pieces import Piece, Strips
 from plumpline.problems import Problem
 
 _FINEST_REPEAT = 6 * NM_PER_METRE // 1000
@@ -29,9 +30,13 @@ class Prepared:
         pieces = [piece for cover in self.covers for piece in cover.pieces]
         return tuple(piece for piece in pieces if piece.face.cloth == cloth.id)
 
+    def strips_on(self, cloth: Cloth) -> tuple[Strips, ...]:
+        """The strips that are cut from a cloth, in the order of the job."""
+        return tuple(strips for cover in self.covers for strips in cover.strips if strips.cloth == cloth.id)
+
     def is_ready(self, cloth: Cloth) -> bool:
         """Whether a length may be asked for: something is cut from the cloth and none of it is still unknown."""
-        return cloth.id not in self.waiting and bool(self.pieces_on(cloth))
+        return cloth.id not in self.waiting and bool(self.pieces_on(cloth) or self.strips_on(cloth))
 
 
 def prepare(document: object) -> Prepared | list[Problem]:
@@ -50,6 +55,7 @@ def prepare(document: object) -> Prepared | list[Problem]:
             waiting |= set(cushion.cloths)
     for cloth in job.cloths:
         found = [] if cloth.id in job.unsure or not _is_used(job, cloth) else _cloth_problems(cloth)
+        found += [] if found or cloth.id in job.unsure else _strip_problems(cloth, covers)
         problems.extend(found)
         waiting |= {cloth.id} if found else set()
     return Prepared(job, tuple(covers), tuple(problems), frozenset(waiting))
@@ -62,6 +68,12 @@ def _is_used(job: Job, cloth: Cloth) -> bool:
 def _cloth_problems(cloth: Cloth) -> list[Problem]:
     """What keeps a cloth that something is cut from from being laid."""
     return [*_rule_problems(cloth), *_width_problems(cloth)]
+
+
+def _strip_problems(cloth: Cloth, covers: list[Made]) -> list[Problem]:
+    text = f"No strip that {name_of(cloth)} gives is long enough to be joined: choose a wider cloth for it."
+    strips = [strips for cover in covers for strips in cover.strips if strips.cloth == cloth.id]
+    return [Problem(f"{one.edge_at}/cloth", "too-wide", text) for one in strips if strips_too_short(one, cloth)]
 
 
 def _rule_problems(cloth: Cloth) -> list[Problem]:

@@ -74,7 +74,7 @@ def plan_with(document: dict[str, Any], changes: tuple[Change, ...], index: int,
         return None
     cloth = prepared.job.cloths[index]
     try:
-        return (yield from plan_cloth(cloth, prepared.pieces_on(cloth), work))
+        return (yield from plan_cloth(cloth, prepared.pieces_on(cloth), prepared.strips_on(cloth), work))
     except CannotLay:
         return None
 

@@ -52,7 +52,8 @@ def cloth_working(planned: ClothPlan, job: Job) -> list[str]:
         _width_line(planned, job),
         *_panel_lines(planned, job),
         *_wash_lines(planned, job),
-        _row_line(planned, planned.plan, job),
+        *([_row_line(planned, planned.plan, job)] if planned.pieces else []),
+        *_strip_lines(planned, job),
         *start_lines(planned, job.units),
         *_end_lines(planned, job),
         *_price_lines(planned, job),
@@ -115,7 +116,7 @@ def most_across(placements: tuple[Placement, ...]) -> int:
 
 def _row_line(planned: ClothPlan, plan: Plan, job: Job) -> str:
     units, placed = job.units, plan.placements
-    laid = write_length(plan.length, units)
+    laid = write_length(plan.panels_end, units)
     rows = rows_of(placed)
     if rows is None or len({(p.w, p.h) for p in placed}) > 1:
         return f"Laid as drawn, they take {laid}."
@@ -130,11 +131,32 @@ def _row_line(planned: ClothPlan, plan: Plan, job: Job) -> str:
     one, count = write_length(first.h, units), counted(len(rows), "row", "rows")
     if len(rows) > 1 and pitch > first.h:
         steps = f"{len(rows) - 1} × {_finely(pitch, units)} from row to row + {one}"
-        return f"{across}; {count}: {before}{steps} = {_finely(plan.length, units)}."
+        return f"{across}; {count}: {before}{steps} = {_finely(plan.panels_end, units)}."
     if len(rows) == 1 and not lead:
         return f"{across}; {count} of {laid}."
     rows_together = f"{count} × {one}" if len(rows) > 1 else f"{count} of {one}"
     return f"{across}; {before}{rows_together} = {laid}."
+
+
+def _strip_lines(planned: ClothPlan, job: Job) -> list[str]:
+    """The strips cut from what the panels leave, and what they take beyond them."""
+    units, plan = job.units, planned.plan
+    lines = []
+    for strips, cut in zip(planned.strips, plan.piping, strict=True):
+        number = counted(sum(len(piece.lengths) for piece in cut.pieces), "strip", "strips")
+        if strips.bias:
+            number = f"{counted(len(cut.pieces), 'block', 'blocks')} of bias, {number}"
+        rings = counted(strips.count, "ring", "rings")
+        lines.append(
+            f"{rings} of {strips.part}, {write_length(strips.width, units)} wide, {write_length(strips.length, units)} "
+            f"each: {number}, {counted(cut.joins, 'join', 'joins')}."
+        )
+    if lines and plan.length > plan.panels_end:
+        more, all_ = (write_length(nm, units) for nm in (plan.length - plan.panels_end, plan.length))
+        lines.append(f"The strips take {more} beyond the panels: {all_}." if planned.pieces else f"They take {all_}.")
+    elif lines:
+        lines.append("All of them come out of what is left between the panels.")
+    return lines
 
 
 def _finely(nm: int, units: str) -> str:

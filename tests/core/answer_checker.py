@@ -10,7 +10,7 @@ from __future__ import annotations
 from fractions import Fraction
 from math import ceil, floor
 
-from cover_parts import NM, nm, parts_of
+from cover_parts import NM, nm, parts_of, strips_of
 
 UP_TURN = {"away": 0, "left": 90, "toward": 180, "right": 270}
 
@@ -25,7 +25,8 @@ def check(job, answer):
         panels = _panels(job, rules, bolt["id"], metric)
         for plan in (cloth, cloth["straight"]):
             rules.phase = _phase(rules, plan, cloth)
-            _check_layout(rules, panels, plan)
+            _check_layout(rules, panels, _without_strips(plan))
+            _check_strips(job, rules, bolt["id"], plan)
             _check_purchase(rules, panels, plan)
             checked += len(plan["layout"])
         _check_straight(rules, cloth["straight"])
@@ -134,7 +135,50 @@ def _check_layout(rules, panels, plan):
     _check_apart(panels, plan["layout"])
     _check_alike(rules, panels, placed)
     _check_same_turn(rules, panels, placed)
+
+
+def _without_strips(plan):
+    return {**plan, "layout": [entry for entry in plan["layout"] if "grain" not in entry]}
+
+
+def _check_strips(job, rules, cloth, plan):
+    """Strips lie clear of everything, are as wide as asked, and joined they make up every ring."""
+    cut = [entry for entry in plan["layout"] if "grain" in entry]
     assert plan["laid"]["nm"] == max(entry["y"] + entry["length"] for entry in plan["layout"])
+    for index, entry in enumerate(cut):
+        assert entry["x"] >= 0
+        assert entry["y"] >= 0
+        assert entry["x"] + entry["width"] <= rules.usable
+        others = [*cut[:index], *_without_strips(plan)["layout"]]
+        assert all(_apart(entry, False, other, False) for other in others), entry
+        for x, y, right, end in rules.flaws():
+            assert _apart(entry, False, {"x": x, "y": y, "width": right - x, "length": end - y}, False), entry
+    wanted = {f"{cushion['id']}.{strips.name}": strips for cushion in job["cushions"]
+              for strips in strips_of(cushion, job) if strips.cloth == cloth}  # fmt: skip
+    assert {entry["piece"] for entry in cut} == set(wanted)
+    for id_, strips in wanted.items():
+        _check_rings(rules, strips, [entry for entry in cut if entry["piece"] == id_])
+
+
+def _check_rings(rules, strips, cut):
+    lost = min(rules.cut_across, rules.cut_along)
+    lengths = []
+    for entry in cut:
+        here = [length["nm"] for length in entry["strips"]]
+        lengths += here
+        assert (entry["grain"] == "bias") == strips.bias
+        if entry["grain"] == "bias":
+            # A bound by area, and by the longest line at 45°; what a block yields has tests of its own.
+            assert sum(here) * strips.width <= entry["width"] * entry["length"], entry
+            assert max(here) ** 2 <= 2 * min(entry["width"], entry["length"]) ** 2, entry
+        else:
+            sides = (entry["width"], entry["length"])
+            across, length = sides if entry["grain"] == "along" else sides[::-1]
+            assert across >= strips.width / lost, entry
+            assert here == [length]
+    if strips.ring is not None:
+        joins = max(0, len(lengths) - strips.count)
+        assert sum(lengths) - joins * strips.join >= floor(strips.count * strips.ring / lost), cut
 
 
 def _check_turn(rules, panel, turn):
@@ -245,6 +289,10 @@ def _check_straight(rules, straight):
         else:
             assert across, cut
             assert cut["y"] in (0, straight["laid"]["nm"]), cut  # the end of the last row is a cut as well
-    for entry in straight["layout"]:
+    for entry in _without_strips(straight)["layout"]:
         box = entry["x"], entry["y"], entry["width"], entry["length"]
         assert box in parts, box
+    for entry in straight["layout"]:
+        right, end = entry["x"] + entry["width"], entry["y"] + entry["length"]
+        whole = [(x, y, w, h) for x, y, w, h in parts if x <= entry["x"] and right <= x + w and y <= entry["y"]]
+        assert any(end <= y + h for _, y, _, h in whole), entry

@@ -306,3 +306,61 @@ def back_of(cushion, allow, width, height, bottom, top, **more):
         Part("back-1", face, width, each, each - top - middle, **more),
         Part("back-2", face, width, each, bottom + middle, **more),
     ]
+
+
+@dataclass(frozen=True)
+class Strips:
+    """What is cut in strips: how wide, and so many rings, each so long with what closes it (None: by a rule of fit)."""
+
+    name: str
+    cloth: str
+    count: int
+    width: int
+    ring: Any
+    join: int
+    bias: bool
+
+
+def strips_of(cushion, job):
+    """All that is cut in strips for one entry: by the contract, π · (cord + cloth) + 2 seams, up to 1/4 in or 5 mm."""
+    metric = job["units"] != "in"
+    cover = cushion["cover"]
+    edge = cover.get("edge", {"kind": "plain"})
+    if edge["kind"] != "piped":
+        return []
+    cloth = edge.get("cloth", cover["front"]["cloth"])
+    weight = next(entry for entry in job["cloths"] if entry["id"] == cloth).get("weight")
+    tenths = {None: 0, "sheer": 2, "light": 3, "medium": 5, "heavy": 10, "very-heavy": 15}[weight]
+    thick = nm(edge["thickness"]) if "thickness" in edge else tenths * NM["mm"] // 10
+    cord = nm(edge.get("cord", "4 mm" if metric else "5/32 in"))
+    twice = 2 if edge.get("cords") == "double" else 1
+    step = nm("5 mm" if metric else "1/4 in")
+    width = math.pi * twice * (cord + thick) + 2 * Allowances(cushion, metric).seam
+    width = step * math.ceil(width / step)
+    rims = 2 if cushion["kind"] != "knife-edge" and edge.get("rims") == "both" else 1
+    around, curved = _around(cushion)
+    closing = nm(edge.get("join", "5 cm" if metric else "2 in"))
+    across = nm("25 mm" if metric else "1 in")
+    return [
+        Strips(
+            name="piping",
+            cloth=cloth,
+            count=rims * cushion["quantity"],
+            width=width,
+            ring=around and around + closing,
+            join=across if edge.get("joined") == "straight" else width,
+            bias=edge.get("strip", "bias" if curved else "straight") == "bias",
+        )
+    ]
+
+
+def _around(cushion):
+    """Once round a rim along the stitching line, and whether it is curved."""
+    if cushion["insert"]["shape"] != "rectangle":
+        size = finished(cushion, ("diameter",))
+        return (ring_of(size[0]) if size else None), True
+    size, corners = finished(cushion, ("width", "length")), cushion["cover"].get("corners", {})
+    if corners.get("kind") != "rounded":
+        return (2 * sum(size) if size else None), False
+    radius = nm(corners["radius"])
+    return (2 * sum(size) - 8 * radius + ring_of(2 * radius) if size else None), True

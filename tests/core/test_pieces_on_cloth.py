@@ -28,7 +28,7 @@ def square(side, width, quantity=2, **more):
 
 
 def answer_for(pieces, bolt, whole):
-    return cloth_answer(to_its_end(plan_cloth(bolt, pieces, WORK)), whole)
+    return cloth_answer(to_its_end(plan_cloth(bolt, pieces, (), WORK)), whole)
 
 
 def test_half_squares_cut_by_their_outline_lie_two_in_the_place_of_one():
@@ -63,7 +63,7 @@ def test_a_wash_that_takes_more_one_way_leaves_a_round_piece_its_rectangle():
     document = square("9 3/4 in", "30 in", shrinkage={"along": "0.1"}, wash="after-making")
     pieces, bolt, whole = pieces_of(document)
     shapes = [replace(piece, shape="circle") for piece in pieces]
-    laid = to_its_end(plan_cloth(bolt, shapes, WORK)).laid
+    laid = to_its_end(plan_cloth(bolt, shapes, (), WORK)).laid
     assert {panel.shape for panel in strip_of(bolt, tuple(shapes), laid).panels} == {"rect"}
     assert answer_for(shapes, bolt, whole)["across"] == 3
 

@@ -32,6 +32,13 @@ CLOSURES = [
 ]
 
 
+EDGES = [
+    {"kind": "piped"},
+    {"kind": "piped", "rims": "both", "strip": "bias", "joined": "straight", "cord": "1/4 in"},
+    {"kind": "piped", "cords": "double", "thickness": "1/32 in", "join": "1 in"},
+]
+
+
 @st.composite
 def jobs(draw):
     patterned = draw(st.booleans())
@@ -40,6 +47,8 @@ def jobs(draw):
         cover = {"smaller_by": "1 in", "front": draw(faces(patterned)), "back": draw(faces(patterned))}
         if draw(st.booleans()):
             cover["closure"] = dict(draw(st.sampled_from(CLOSURES)))
+        if draw(st.integers(0, 3)) == 3:
+            cover["edge"] = dict(draw(st.sampled_from(EDGES)))
         insert = {"shape": "rectangle", "width": draw(EIGHTHS), "length": draw(EIGHTHS)}
         if draw(st.integers(0, 5)) == 5:
             insert = {"shape": "round", "diameter": draw(EIGHTHS)}

@@ -105,7 +105,8 @@ def plain_job(units: str, pattern: str) -> dict[str, Any]:
     if pattern.endswith("/radius"):
         cover["corners"] = {"kind": "rounded"}
     if "/edge/" in pattern and not pattern.endswith("/kind"):
-        cover["edge"] = {"kind": "trimmed", "pack": "90 in"}
+        of_trim = pattern.endswith(("/rims", "/hidden_joins"))
+        cover["edge"] = {"kind": "trimmed", "pack": "90 in"} if of_trim else {"kind": "piped"}
     if "/closure/" in pattern and not pattern.endswith("/kind"):
         cover["closure"] = {"kind": "envelope" if pattern.endswith("/hem") else "zip"}
     return job

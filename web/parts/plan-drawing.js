@@ -12,7 +12,7 @@ import { SvgFractions } from './cushions/dimension.js';
 import { Icon } from './icon.js';
 import { Cuts } from './plan-cuts.js';
 import { KEY_ZOOM, usePlanGestures, zoomedByButton } from './plan-gestures.js';
-import { MotifPoints, Offcut, PanelFace, PanelWords, units } from './plan-pieces.js';
+import { MotifPoints, Offcut, PanelFace, PanelWords, Strips, units } from './plan-pieces.js';
 import { carried, isFitted, viewsOf } from './plan-view.js';
 import { partWords, say } from './words.js';
 
@@ -96,7 +96,8 @@ function drawnPart(cloth, plan, view) {
   const isNear = touches((half - 2) * view.height, (half + 2) * view.height);
   const within = (y, length) => isNear(units(y), units(y + length));
   return {
-    panels: plan.layout.filter(({ y, length }) => within(y, length)),
+    panels: plan.layout.filter(({ grain, y, length }) => !grain && within(y, length)),
+    strips: plan.layout.filter(({ grain, y, length }) => grain && within(y, length)),
     cuts: (plan.cuts ?? []).filter(({ kind, y, length }) => within(y, kind === 'along' ? length : 0)),
     offcuts: (cloth.offcuts ?? []).filter(({ y, length }) => within(y, length.nm)),
     points: (cloth.motif_points ?? []).filter(([, y]) => within(y, 0)),
@@ -104,12 +105,13 @@ function drawnPart(cloth, plan, view) {
 }
 
 function Sheet({ sheet, cloth, plan, view, px, current }) {
-  const { panels, cuts, offcuts, points } = drawnPart(cloth, plan, view);
+  const { panels, strips, cuts, offcuts, points } = drawnPart(cloth, plan, view);
   const marked = (cloth.motif_points ?? []).length;
   const { width, height } = sheet.content;
   return html`<${ClothGround} sheet=${sheet} px=${px} />
     ${offcuts.map((offcut) => html`<${Offcut} key="o${offcut.x} ${offcut.y}" offcut=${offcut} px=${px} />`)}
     ${panels.map((entry) => html`<${PanelFace} key="f${entry.piece} ${entry.copy}" entry=${entry} />`)}
+    <${Strips} strips=${strips} px=${px} />
     <${MotifPoints} points=${points} room=${(width * height) / marked} px=${px} />
     ${panels.map((entry) => html`<${PanelWords} key="w${entry.piece} ${entry.copy}" entry=${entry} px=${px} marked=${marked > 0} />`)}
     <${Dimensions} sheet=${sheet} cloth=${cloth} plan=${plan} px=${px} reach=${view.height} />

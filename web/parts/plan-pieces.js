@@ -9,6 +9,7 @@ import { say } from './words.js';
 const NM_PER_UNIT = 1e6;
 const ARROWS = { away: 0, right: 90, toward: 180, left: 270 };
 const SIGN_PX = 6.6;
+const LEAST_PX_ACROSS_WORDS = 18;
 const LEAST_PX_WITH_WORDS = 13;
 const LEAST_PX_WITH_TWO_LINES = 34;
 const LEAST_PX_BETWEEN_POINTS = 12;
@@ -87,6 +88,47 @@ export function PanelWords({ entry, px, marked }) {
   return html`<${marked ? MarkedPanelWords : PlainPanelWords} entry=${entry} box=${box} px=${px} />`;
 }
 
+// Strips of one piece that lie side by side are one block: drawn one by one, and named together.
+const goesOn = (last, next) => last.piece === next.piece && next.grain !== 'bias'
+  && ((last.x + last.width === next.x && last.y === next.y && last.length === next.length)
+    || (last.y + last.length === next.y && last.x === next.x && last.width === next.width));
+
+function blocksOf(strips) {
+  const blocks = [];
+  for (const strip of strips) {
+    const last = blocks.at(-1);
+    if (last && goesOn(last.at(-1), strip)) last.push(strip);
+    else blocks.push([strip]);
+  }
+  return blocks;
+}
+
+/** A block as one panel: from its first strip to its last. */
+function asOne(block) {
+  const [first, last] = [block[0], block.at(-1)];
+  const [from, what] = nameLines(first.label);
+  const label = block.length > 1 ? `${from}–${nameLines(last.label)[0]} ${what}` : first.label;
+  return { ...first, label, width: last.x + last.width - first.x, length: last.y + last.length - first.y };
+}
+
+const BiasLines = ({ entry }) => html`<path class="plan-bias" d=${entry.lines.map((line) => `M${line.map(([x, y]) => `${units(entry.x + x)} ${-units(entry.y + y)}`).join('L')}`).join('')} />`;
+
+/** What is cut in strips: straight ones, or a block with the lines of its bias strips. */
+export function Strips({ strips, px }) {
+  return html`<g class="plan-strips">
+    ${strips.map((entry) => html`<rect key="${entry.piece} ${entry.copy}" class="plan-panel plan-strip" ...${panelBox(entry)} />
+      ${entry.lines && html`<${BiasLines} entry=${entry} />`}`)}
+    ${blocksOf(strips).map(asOne).map((block) => html`<${StripName} key="n${block.piece} ${block.copy}" block=${block} px=${px} />`)}</g>`;
+}
+
+function StripName({ block, px }) {
+  const box = panelBox(block);
+  const fitting = fittingWords([block.label, nameLines(block.label)[1]], box, px);
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  return fitting && html`<text class="plan-strip-name" x=${x} y=${y} font-size=${11 * px} stroke-width=${4 * px} text-anchor="middle"
+    dominant-baseline="central" transform=${fitting.upright ? `rotate(-90 ${x} ${y})` : undefined}>${fitting.words}</text>`;
+}
+
 const offcutBox = ({ x, y, width, length }) =>
   ({ x: units(x), y: -units(y + length.nm), width: units(width.nm), height: units(length.nm) });
 
@@ -95,8 +137,8 @@ function fittingWords(choices, box, px) {
   const [across, along] = [box.width / px, box.height / px];
   for (const words of choices) {
     const needed = words.length * SIGN_PX + 8;
-    if (across >= needed && along > 18) return { words, upright: false };
-    if (along >= needed && across > 18) return { words, upright: true };
+    if (across >= needed && along > LEAST_PX_ACROSS_WORDS) return { words, upright: false };
+    if (along >= needed && across > LEAST_PX_ACROSS_WORDS) return { words, upright: true };
   }
   return null;
 }

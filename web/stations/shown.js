@@ -14,6 +14,8 @@ const closing = (job, path) => ofCushion('cover/closure/kind')(job, path) ?? 'ha
 const isPadTaped = (job, path) => when(ofCushion('insert/measured'), 'insert', 'foam', undefined)(job, path)
   && ofCushion('size_from')(job, path) !== 'finished';
 
+const edgeIs = (...kinds) => when(beside('kind'), ...kinds);
+
 // Fields that make sense only after another; a value that is there is always shown.
 const conditions = [
   [/\/(motif|offset\/\w+)$/, when(pattern, 'centred')],
@@ -26,7 +28,10 @@ const conditions = [
   [/\/wash$/, (job, path) => whenSet(job, `${parentOf(path)}/shrinkage`)],
   [/\/start$/, (job, path) => ['repeat', 'motifs', 'flaws'].some((name) => whenSet(job, `${parentOf(path)}/${name}`))],
   [/\/(side_seam|corners\/kind)$/, when(ofCushion('insert/shape'), 'rectangle')],
-  [/\/edge\/(rims|join|pack)$/, when(beside('kind'), 'trimmed')],
+  [/\/edge\/rims$/, (job, path) => edgeIs('piped', 'trimmed')(job, path) && ofCushion('kind')(job, path) !== 'knife-edge'],
+  [/\/edge\/join$/, edgeIs('piped', 'trimmed')],
+  [/\/edge\/pack$/, edgeIs('trimmed')],
+  [/\/edge\/(cord|cords|cloth|strip|joined|shortest|thickness)$/, edgeIs('piped')],
   [/\/edge\/hidden_joins$/, (job, path) => whenSet(job, `${parentOf(path)}/pack`)],
   [/\/corners\/(depth|run)$/, when(beside('kind'), 'tapered')],
   [/\/corners\/radius$/, when(beside('kind'), 'rounded')],

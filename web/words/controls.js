@@ -121,6 +121,10 @@ const steps = { '1/8 yd': '1/8 yd', '1/4 yd': '1/4 yd', '1/2 yd': '1/2 yd', '1 y
 const grids = { '1/16 in': '1/16 in', '1/8 in': '1/8 in', '1/4 in': '1/4 in', '1/2 in': '1/2 in',
   '1 mm': '1 mm', '5 mm': '5 mm', '1 cm': '1 cm', 0: 'None: the exact size' };
 
+const cords = { '1/8 in': '1/8 in', '5/32 in': '5/32 in', '3/16 in': '3/16 in', '1/4 in': '1/4 in', '3/8 in': '3/8 in', '1/2 in': '1/2 in',
+  '3 mm': '3 mm', '4 mm': '4 mm', '5 mm': '5 mm', '6 mm': '6 mm', '8 mm': '8 mm', '10 mm': '10 mm' };
+const thicknesses = { '1/64 in': '1/64 in', '1/32 in': '1/32 in', '1/16 in': '1/16 in', '0.5 mm': '0.5 mm', '1 mm': '1 mm', '1.5 mm': '1.5 mm' };
+
 // `byKind` is what the part is called in some kinds of cover.
 const face = (part, side, byKind = {}) => {
   const called = (what) => ({ name: `${side} ${what}`,
@@ -206,11 +210,22 @@ export const fields = {
     '/cushions/*/cover/side_seam': { name: 'Seam at the two sides', kind: 'measure' },
     '/cushions/*/cover/seam_finish': { name: 'Cut edges', kind: 'choice', usual: 'plain',
       options: { plain: 'Left as they are', overlocked: 'Overlocked' } },
-    '/cushions/*/cover/edge/kind': { name: 'Edge', kind: 'choice', usual: 'plain', options: { plain: 'Plain', trimmed: 'Bought trim' } },
-    '/cushions/*/cover/edge/rims': { name: 'Trim on', kind: 'choice', usual: 'front', after: '/cushions/*/cover/edge/kind',
+    '/cushions/*/cover/edge/kind': { name: 'Edge', kind: 'choice', usual: 'plain',
+      options: { plain: 'Plain', piped: 'Piped', trimmed: 'Bought trim' } },
+    '/cushions/*/cover/edge/cord': { name: 'Piping cord', kind: 'length', after: '/cushions/*/cover/edge/kind', options: cords },
+    '/cushions/*/cover/edge/cords': { name: 'Cords side by side', kind: 'choice', usual: 'single', after: '/cushions/*/cover/edge/kind',
+      options: { single: 'One', double: 'Two: double piping' } },
+    '/cushions/*/cover/edge/cloth': { name: 'Piping cloth', kind: 'cloth', after: '/cushions/*/cover/edge/kind' },
+    '/cushions/*/cover/edge/strip': { name: 'Strips lie', kind: 'choice', after: '/cushions/*/cover/edge/kind',
+      options: { straight: 'Straight', bias: 'On the bias' } },
+    '/cushions/*/cover/edge/joined': { name: 'Strips joined', kind: 'choice', usual: 'mitred', after: '/cushions/*/cover/edge/kind',
+      options: { mitred: 'Mitred', straight: 'Straight across' } },
+    '/cushions/*/cover/edge/rims': { name: 'Trim or piping on', kind: 'choice', usual: 'front', after: '/cushions/*/cover/edge/kind',
       options: { front: 'The front rim', both: 'Both rims' } },
-    '/cushions/*/cover/edge/join': { name: 'Where its ends meet', kind: 'measure', after: '/cushions/*/cover/edge/kind',
-      usual: { in: '1 in', cm: '2.5 cm', mm: '2.5 cm' } },
+    '/cushions/*/cover/edge/join': { name: 'Where its ends meet', kind: 'measure', after: '/cushions/*/cover/edge/kind' },
+    '/cushions/*/cover/edge/shortest': { name: 'Shortest strip', kind: 'measure', after: '/cushions/*/cover/edge/kind' },
+    '/cushions/*/cover/edge/thickness': { name: 'Cloth round the cord', kind: 'length', after: '/cushions/*/cover/edge/kind',
+      options: thicknesses },
     '/cushions/*/cover/edge/pack': { name: 'One pack holds', kind: 'measure', after: '/cushions/*/cover/edge/kind' },
     '/cushions/*/cover/edge/hidden_joins': { name: 'Hidden joins in a ring', kind: 'choice', usual: 'none',
       after: '/cushions/*/cover/edge/kind', options: { none: 'None', one: 'One' } },

@@ -7,6 +7,7 @@ from collections.abc import Callable
 from plumpline.cushions.bolster import bolster
 from plumpline.cushions.boxed import boxed
 from plumpline.cushions.boxed_round import boxed_round
+from plumpline.cushions.edging import edged
 from plumpline.cushions.knife_edge import knife_edge
 from plumpline.cushions.knife_edge_round import knife_edge_round
 from plumpline.cushions.layers import with_layers
@@ -34,4 +35,5 @@ def make(cushion: Cushion, job: Job) -> Made | list[Problem]:
         return [Problem(f"{cushion.at}/insert/shape", "unknown-value", text)]
     kind = KINDS[cushion.kind, cushion.insert.shape]
     made = kind(cushion, job)
-    return with_layers(made, kind, job) if isinstance(made, Made) else made
+    layered = with_layers(made, kind, job) if isinstance(made, Made) else made
+    return edged(layered, job) if isinstance(layered, Made) else layered

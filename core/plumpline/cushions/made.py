@@ -9,7 +9,7 @@ from plumpline.cushions.fit import Fit, Pad
 from plumpline.cushions.stitching import Sewn
 from plumpline.job import Cushion
 from plumpline.measures import Measures
-from plumpline.pieces import Piece
+from plumpline.pieces import Piece, Strips
 
 
 @dataclass(frozen=True)
@@ -19,7 +19,8 @@ class Made:
     `finished` is the size from seam to seam. `between_side_seams` is the finished width of a cover whose two side
     seams can give way, None where there are none. `cutting` says in sentences how the cut sizes follow from the
     finished one. `sewn` is all the stitching of one cover, `zips` how far each of its zips opens. `made_up` names
-    the faces that are made of several pieces, each with how they are sewn together.
+    the faces that are made of several pieces, each with how they are sewn together. `strips` are cut beside the
+    pieces, for its edge.
     """
 
     cushion: Cushion
@@ -33,3 +34,4 @@ class Made:
     zips: tuple[int, ...] = ()
     between_side_seams: int | None = None
     made_up: tuple[tuple[str, str], ...] = ()
+    strips: tuple[Strips, ...] = ()

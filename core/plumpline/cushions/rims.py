@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+from itertools import accumulate
+
 from plumpline.cushions.corners import edge_around
 from plumpline.cushions.made import Made
 from plumpline.geometry import circumference
@@ -11,21 +14,36 @@ from plumpline.materials.packs import Packed, fewest_packs
 from plumpline.problems import Problem
 
 
-def rims_of(cover: Made) -> tuple[int, ...]:
-    """Once round each rim along the stitching line, in nm: two of a box or a bolster, none of gathered ends."""
-    cushion, finished = cover.cushion, cover.finished
-    around = (
-        circumference(finished["diameter"]) if "diameter" in finished.names else sum(edge_around(cushion, finished))
-    )
+@dataclass(frozen=True)
+class Rim:
+    """Once round the stitching line from the middle of the bottom edge on, and where corners are met; in nm."""
+
+    length: int
+    corners: tuple[int, ...] = ()
+
+
+def rims_of(cover: Made) -> tuple[Rim, ...]:
+    """Each rim of a cover: two of a box or a bolster, none of gathered ends."""
+    cushion = cover.cushion
+    rim = _rim(cover)
     if cushion.kind == "bolster":
-        return (around, around) if cushion.cover.ends == "flat" else ()
-    return (around, around) if cushion.kind == "boxed" else (around,)
+        return (rim, rim) if cushion.cover.ends == "flat" else ()
+    return (rim, rim) if cushion.kind == "boxed" else (rim,)
 
 
-def trimmed_rims(cover: Made) -> tuple[int, ...]:
-    """The rims that trim goes on: of a box that of the front, of a bolster both ends, unless it is said otherwise."""
+def _rim(cover: Made) -> Rim:
+    finished = cover.finished
+    if "diameter" in finished.names:
+        return Rim(circumference(finished["diameter"]))
+    bottom, *others = edge_around(cover.cushion, finished)
+    half = bottom // 2
+    return Rim(sum((bottom, *others)), tuple(accumulate((bottom - half, *others))))
+
+
+def edged_rims(cover: Made) -> tuple[Rim, ...]:
+    """The rims that trim or piping goes on: of a box that of the front, of a bolster one end, or both if it is said."""
     edge, rims = cover.cushion.cover.edge, rims_of(cover)
-    if edge.kind != "trimmed":
+    if edge.kind == "plain":
         return ()
     return rims[:1] if edge.rims == "front" else rims
 
@@ -33,19 +51,21 @@ def trimmed_rims(cover: Made) -> tuple[int, ...]:
 def packs_of_trim(cover: Made) -> Packed | None:
     """The fewest packs for all covers of an entry; None where it is bought by the length, or no pack will do."""
     cushion, edge = cover.cushion, cover.cushion.cover.edge
-    rims = trimmed_rims(cover) * cushion.quantity
-    if edge.pack is None or not rims:
+    rims = edged_rims(cover) * cushion.quantity
+    if edge.kind != "trimmed" or edge.pack is None or not rims:
         return None
-    return fewest_packs([rim + edge.join for rim in rims], edge.pack, edge.hidden_joins, edge.join)
+    return fewest_packs([rim.length + edge.join for rim in rims], edge.pack, edge.hidden_joins, edge.join)
 
 
 def untrimmable(cover: Made, job: Job) -> list[Problem]:
     """Why the trim that is asked for cannot be had."""
     edge, at = cover.cushion.cover.edge, f"{cover.cushion.at}/cover/edge"
-    if edge.kind == "trimmed" and not trimmed_rims(cover):
+    if edge.kind != "trimmed":
+        return []
+    if not edged_rims(cover):
         return [Problem(f"{at}/kind", "no-rim", "Gathered ends have no rim that trim could be sewn to.")]
-    if edge.pack is not None and trimmed_rims(cover) and packs_of_trim(cover) is None:
-        around, pack = (write_length(nm, job.units) for nm in (trimmed_rims(cover)[0] + edge.join, edge.pack))
+    if edge.pack is not None and packs_of_trim(cover) is None:
+        around, pack = (write_length(nm, job.units) for nm in (edged_rims(cover)[0].length + edge.join, edge.pack))
         text = f"Once round takes {around}, a pack holds {pack}: allow a hidden join, or buy the trim by the length."
         return [Problem(f"{at}/pack", "pack-too-short", text)]
     return []

@@ -1,7 +1,7 @@
 """The job as the core works with it: frozen, exact, complete; made from a document by `read_job`."""
 
 from plumpline.job.cloths import Cloth, Flaw, Motif, Price, shrunk
-from plumpline.job.cushions import Boxing, Closure, Corners, Cover, Cushion, Face, Insert
+from plumpline.job.cushions import Boxing, Closure, Corners, Cover, Cushion, Edge, Face, Insert
 from plumpline.job.habits import HABITS, NM_PER_CM, NM_PER_METRE, NM_PER_YARD, Habits
 from plumpline.job.reader import file_problems, read_job
 from plumpline.job.whole import Job, name_of
@@ -17,6 +17,7 @@ __all__ = [
     "Corners",
     "Cover",
     "Cushion",
+    "Edge",
     "Face",
     "Flaw",
     "Habits",

@@ -55,6 +55,7 @@ class Cloth:
     direction_said: bool
     up: str
     weight: str
+    weight_said: bool
     repeat_across: int
     repeat_along: int
     drop: int
@@ -95,6 +96,7 @@ def read_cloth(index: int, values: Values, habits: Habits, reading: Reading) -> 
         direction_said="direction" in values,
         up=values.get("up", "away"),
         weight=values.get("weight", "medium"),
+        weight_said="weight" in values,
         repeat_across=repeat.get("across", 0),
         repeat_along=repeat.get("along", 0),
         drop=repeat.get("drop", 0),

@@ -81,9 +81,12 @@ class Boxing:
 
 @dataclass(frozen=True)
 class Edge:
-    """The edge of a cover, and the trim on it: on which rims, in packs of what length (None: not in packs).
+    """The edge of a cover, and what is on it: on which rims, trim in packs of what length (None: not in packs).
 
-    `join` is what each ring and each of its `hidden_joins` takes more than it goes round, in nm.
+    `join` is what each ring and each of its `hidden_joins` takes more than it goes round, in nm. Piping has so many
+    `cords` of a thickness `cord` in strips of `cloth`, which lie as `strip` says and are joined as `joined` does, none
+    below the `shortest`;
+    `thickness` is that of the cloth. What is None was not said.
     """
 
     kind: str
@@ -91,6 +94,18 @@ class Edge:
     join: int
     pack: int | None
     hidden_joins: int
+    cord: int
+    cords: int
+    cloth: str
+    strip: str | None
+    joined: str
+    shortest: int
+    thickness: int | None
+
+    @property
+    def is_of_strips(self) -> bool:
+        """Whether strips of cloth are cut for it."""
+        return self.kind == "piped"
 
 
 @dataclass(frozen=True)
@@ -138,7 +153,8 @@ class Cushion:
     @property
     def cloths(self) -> tuple[str, ...]:
         """The ids of all cloths that the cover is cut from."""
-        return tuple(face.cloth for _, face in self.cover.faces)
+        faces = tuple(face.cloth for _, face in self.cover.faces)
+        return (*faces, self.cover.edge.cloth) if self.cover.edge.is_of_strips else faces
 
 
 def read_cushion(index: int, values: Values, habits: Habits) -> Cushion:
@@ -183,7 +199,7 @@ def _cover(kind: str, values: Values, habits: Habits) -> Cover:
         seam=seam,
         side_seam=values.get("side_seam", seam),
         seam_finish=values.get("seam_finish", "plain"),
-        edge=_edge(values.get("edge", {"kind": "plain"}), habits),
+        edge=_edge({"cloth": cloth, **values.get("edge", {"kind": "plain"})}, habits),
         closure=_closure(values.get("closure", {"kind": "hand-sewn"}), habits),
         corners=_corners(values.get("corners", {"kind": "square"}), habits),
         boxing=_boxing(values.get("boxing", {}), habits),
@@ -213,9 +229,16 @@ def _edge(values: Values, habits: Habits) -> Edge:
     return Edge(
         kind=values["kind"],
         rims=values.get("rims", "front"),
-        join=values.get("join", habits.trim_join),
+        join=values.get("join", habits.trim_join if values["kind"] == "trimmed" else habits.piping_join),
         pack=values.get("pack"),
         hidden_joins={"none": 0, "one": 1}[values.get("hidden_joins", "none")],
+        cord=values.get("cord", habits.cord),
+        cords={"single": 1, "double": 2}[values.get("cords", "single")],
+        cloth=values["cloth"],
+        strip=values.get("strip"),
+        joined=values.get("joined", "mitred"),
+        shortest=values.get("shortest", habits.narrowest),
+        thickness=values.get("thickness"),
     )
 
 

@@ -17,8 +17,9 @@ class Habits:
 
     A zip is `zip_shorter` than its side; a back in two pieces has its `overlap` up to a `large` cover, above that its
     `large_overlap`, and with buttons the `button_overlap`. A zip band `returns` so far round each corner,
-    and corners are rounded by the `radius`. Trim takes its `trim_join` more where its ends meet. What is `narrowest`
-    is the least that is worth keeping, or joining on.
+    and corners are rounded by the `radius`. Trim takes its `trim_join` more where its ends meet, piping its
+    `piping_join`; its `cord` is so thick, and no join of its strips lies nearer to a corner than `clear_of_corner`.
+    What is `narrowest` is the least that is worth keeping, or joining on.
     """
 
     seam: int
@@ -38,6 +39,9 @@ class Habits:
     radius: int
     trim_join: int
     narrowest: int
+    piping_join: int
+    cord: int
+    clear_of_corner: int
 
 
 HABITS = {
@@ -59,6 +63,9 @@ HABITS = {
         radius=2 * NM_PER_INCH,
         trim_join=NM_PER_INCH,
         narrowest=4 * NM_PER_INCH,
+        piping_join=2 * NM_PER_INCH,
+        cord=5 * NM_PER_INCH // 32,
+        clear_of_corner=3 * NM_PER_INCH,
     ),
     "cm": Habits(
         seam=15 * NM_PER_CM // 10,
@@ -78,6 +85,9 @@ HABITS = {
         radius=5 * NM_PER_CM,
         trim_join=25 * NM_PER_CM // 10,
         narrowest=10 * NM_PER_CM,
+        piping_join=5 * NM_PER_CM,
+        cord=4 * NM_PER_CM // 10,
+        clear_of_corner=75 * NM_PER_CM // 10,
     ),
 }
 HABITS["mm"] = HABITS["cm"]

@@ -137,17 +137,23 @@ def _check_faces(cloths: list[Cloth], cushion: Cushion, reading: Reading) -> Non
         cloth = next((cloth for cloth in cloths if cloth.id == face.cloth), None)
         if cloth is None or cloth.at not in broken:
             _check_face(cloth, face, f"{cushion.at}/cover/{part}", reading)
+    if cushion.cover.edge.is_of_strips and cushion.cover.edge.cloth not in [cloth.id for cloth in cloths]:
+        _no_such_cloth(cushion.cover.edge.cloth, f"{cushion.at}/cover/edge", reading)
 
 
 def _check_face(cloth: Cloth | None, face: Face, at: str, reading: Reading) -> None:
     if cloth is None:
-        reading.problem(f"{at}/cloth", "no-such-cloth", f"The job has no cloth “{face.cloth}”: choose one it has.")
+        _no_such_cloth(face.cloth, at, reading)
         return
     if face.pattern == "centred":
         _check_centred(cloth, face, at, reading)
     elif face.pattern == "alike" and not (cloth.repeat_across or cloth.repeat_along):
         text = f"Alike panels need the repeat of {name_of(cloth)}: measure it, or let the panels be cut anywhere."
         reading.problem(f"{at}/pattern", "rules-contradict", text)
+
+
+def _no_such_cloth(name: str, at: str, reading: Reading) -> None:
+    reading.problem(f"{at}/cloth", "no-such-cloth", f"The job has no cloth “{name}”: choose one it has.")
 
 
 def _check_centred(cloth: Cloth, face: Face, at: str, reading: Reading) -> None:

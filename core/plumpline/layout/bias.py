@@ -19,20 +19,51 @@ from plumpline.layout.shapes import ceil_root
 
 
 @lru_cache(maxsize=4_096)
-def bias_lengths(across: int, along: int, width: int, join: int) -> tuple[int, ...]:
-    """The lengths of the strips of the best cutting of a rectangle that are worth joining, the longest first."""
+def bias_lengths(across: int, along: int, width: int, join: int, shortest: int = 0) -> tuple[int, ...]:
+    """The lengths of the strips of the best cutting of a rectangle that are worth joining, the longest first.
+
+    Those are longer than the ``join`` that each takes, and no shorter than the ``shortest``.
+    """
     apart = ceil_root(2 * width * width)
+    a, b, first = _best(across, along, apart, join, max(join + 1, shortest))
+    return _cut(a, b, apart, first, max(join + 1, shortest))
+
+
+def bias_lines(
+    across: int, along: int, width: int, join: int, shortest: int = 0
+) -> tuple[tuple[tuple[int, int], tuple[int, int]], ...]:
+    """Where ``bias_lengths`` cuts the rectangle: each line from edge to edge, from the lower left corner."""
+    apart = ceil_root(2 * width * width)
+    a, b, first = _best(across, along, apart, join, max(join + 1, shortest))
+    lines = []
+    for c in _cuts(a, b, apart, first):
+        low, high = max(0, c), min(a, b + c)
+        ends = ((low, low - c), (high, high - c))
+        lines.append(ends if (a, b) == (across, along) else ((ends[0][1], ends[0][0]), (ends[1][1], ends[1][0])))
+    return tuple(lines)
+
+
+def _best(across: int, along: int, apart: int, join: int, least: int) -> tuple[int, int, int]:
+    """The sides in the order in which the ends lie along the second, and the first cut, that yield the most."""
     cuttings = [
-        _cut(a, b, apart, first, join)
+        (a, b, first)
         for a, b in ((across, along), (along, across))
         for first in dict.fromkeys((0, (a - b) % apart))
     ]
-    return max(cuttings, key=lambda lengths: sum(lengths) - join * len(lengths))
+    return max(cuttings, key=lambda cutting: _worth(_cut(cutting[0], cutting[1], apart, cutting[2], least), join))
 
 
-def _cut(a: int, b: int, apart: int, first: int, join: int) -> tuple[int, ...]:
-    """The strips between cuts at ``first`` and every ``apart`` from it."""
-    cuts = range(first - (b + first) // apart * apart, a, apart)
-    spans = (min(a, b + c) - max(0, c + apart) for c in cuts)
+def _worth(lengths: tuple[int, ...], join: int) -> int:
+    return sum(lengths) - join * len(lengths)
+
+
+def _cuts(a: int, b: int, apart: int, first: int) -> range:
+    """The cuts at ``first`` and every ``apart`` from it, within the rectangle and just before it."""
+    return range(first - (b + first) // apart * apart, a, apart)
+
+
+def _cut(a: int, b: int, apart: int, first: int, least: int) -> tuple[int, ...]:
+    """The strips between these cuts, the longest first."""
+    spans = (min(a, b + c) - max(0, c + apart) for c in _cuts(a, b, apart, first))
     lengths = (isqrt(2 * span * span) for span in spans if span > 0)
-    return tuple(sorted((length for length in lengths if length > join), reverse=True))
+    return tuple(sorted((length for length in lengths if length >= least), reverse=True))

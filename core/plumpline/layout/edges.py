@@ -9,10 +9,12 @@ beside waste included, so each part ends as exactly one panel. Flaws lie in the 
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from plumpline.layout.strip import Cut, CutKind, Placement, Plan, StraightPlan
+
+Rectangle = tuple[int, int, int, int]  # x, y, width, length
 
 MOST_PANELS = 400
 KINDS: tuple[CutKind, ...] = ("across", "along")
@@ -62,9 +64,34 @@ def cut_apart(plan: Plan, width: int) -> StraightPlan | None:
     made = (whole.cut("across", plan.length), *inner)
     cuts = tuple(Cut(number, c.kind, c.x, c.y, c.length) for number, c in enumerate(made, start=1))
     return StraightPlan(
-        plan.length, plan.at_least, plan.proof_name, plan.proof_data, plan.placements, plan.phase, plan.alike,
-        plan.work, cuts, sum(cut.kind == "across" and cut.length == width for cut in cuts),
+        plan.length,
+        plan.at_least,
+        plan.proof_name,
+        plan.proof_data,
+        plan.placements,
+        plan.phase,
+        plan.alike,
+        plan.work,
+        cuts,
+        sum(cut.kind == "across" and cut.length == width for cut in cuts),
     )
+
+
+def parts_after(cuts: Iterable[Cut], width: int, end: int) -> list[Rectangle]:
+    """What edge-to-edge cuts, in their order, make of a cloth so wide that reaches to ``end``."""
+    parts = [(0, 0, width, end)]
+    for cut in cuts:
+        parts = [half for part in parts for half in _halves(part, cut)]
+    return parts
+
+
+def _halves(part: Rectangle, cut: Cut) -> list[Rectangle]:
+    x, y, w, h = part
+    if cut.kind == "across" and (cut.x, cut.length) == (x, w) and y < cut.y < y + h:
+        return [(x, y, w, cut.y - y), (x, cut.y, w, y + h - cut.y)]
+    if cut.kind == "along" and (cut.y, cut.length) == (y, h) and x < cut.x < x + w:
+        return [(x, y, cut.x - x, h), (cut.x, y, x + w - cut.x, h)]
+    return [part]
 
 
 def _cuts_within(whole: _Part) -> list[Cut] | None:

@@ -34,7 +34,6 @@ from plumpline.layout.strip import (
     Flaw,
     Motif,
     Panel,
-    PipedPlan,
     Piping,
     Plan,
     Repeat,
@@ -91,7 +90,7 @@ def lay(
     }
     if isinstance(plan, StraightPlan):
         answer["cuts"] = [asdict(cut) for cut in plan.cuts]
-    if isinstance(plan, PipedPlan):
+    if plan.piping:
         answer["strips"] = [asdict(cut) for cut in plan.piping]
     return answer
 

@@ -144,16 +144,30 @@ class Flaw:
 
 @dataclass(frozen=True)
 class Piping:
-    """Narrow strips wanted besides the panels, to be joined to one of ``length``.
+    """Narrow strips wanted besides the panels, to be joined to so many ``rings``, each of ``length``.
 
     Each is ``width`` wide and lies along or across the cloth, or with ``bias`` at 45°. A join takes ``join`` of the
-    length away; a piece no longer than that is of no use.
+    length away; a piece no longer than that, or shorter than ``shortest``, is of no use. No join may lie between the
+    two ends of a span that is to be ``clear``, counted from the start of a ring.
     """
 
     width: int
     length: int
     join: int = 0
     bias: bool = False
+    rings: int = 1
+    clear: tuple[tuple[int, int], ...] = ()
+    shortest: int = 0
+
+    @property
+    def least(self) -> int:
+        """The shortest piece that is of use."""
+        return max(self.join + 1, self.shortest)
+
+    @property
+    def whole(self) -> int:
+        """All rings together."""
+        return self.rings * self.length
 
 
 @dataclass(frozen=True)
@@ -194,7 +208,8 @@ class Plan:
     """A lay plan: ``length`` reached, ``at_least`` what no plan can be below, and the proof of that.
 
     ``phase`` was added to every motif's ``oy``; ``alike`` says which point of the repeat each group took (centre of
-    one panel); ``work`` is the counted work spent.
+    one panel); ``work`` is the counted work spent. ``piping`` says, for each of the strip's, where it is cut from what
+    the panels leave.
     """
 
     length: int
@@ -205,6 +220,12 @@ class Plan:
     phase: int = 0
     alike: dict[str, tuple[int, int]] = field(default_factory=dict)
     work: int = 0
+    piping: tuple[PipingCut, ...] = field(default=(), kw_only=True)
+
+    @property
+    def panels_end(self) -> int:
+        """Where the last panel ends; piping may reach further."""
+        return max((placed.y + placed.h for placed in self.placements), default=0)
 
     @property
     def proven(self) -> bool:
@@ -248,18 +269,16 @@ class StripPiece:
 
 @dataclass(frozen=True)
 class PipingCut:
-    """Where one of the strip's ``piping`` is cut: its pieces, how many joins they need and what they then measure."""
+    """Where one of the strip's ``piping`` is cut: its pieces, and what they would measure if all were joined to one.
+
+    ``rings`` says of each ring which lengths it is joined from, in the order they follow; ``joins`` are those within
+    rings.
+    """
 
     pieces: tuple[StripPiece, ...]
     joins: int
     length: int
-
-
-@dataclass(frozen=True)
-class PipedPlan(Plan):
-    """A lay plan with the strip's ``piping`` cut from what the panels leave, one answer for each."""
-
-    piping: tuple[PipingCut, ...] = ()
+    rings: tuple[tuple[int, ...], ...]
 
 
 class CannotLay(Exception):

@@ -16,6 +16,7 @@ from dataclasses import replace
 
 from plumpline.layout.bias import bias_lengths
 from plumpline.layout.budget import Budget, Slices
+from plumpline.layout.joined import joined
 from plumpline.layout.strip import Grain, Piping, PipingCut, Placement, Strip, StripPiece
 
 Free = tuple[int, int, int, int]  # left, bottom, right, top
@@ -48,8 +49,12 @@ def without(free: list[Free], taken: Free) -> list[Free]:
         parts += [(right, b, c, d)] if right < c else []
         parts += [(a, b, c, bottom)] if bottom > b else []
         parts += [(a, top, c, d)] if top < d else []
-    return whole + [p for i, p in enumerate(parts) if not any(_within(p, q) for q in (*whole, *parts[:i]))
-                    and not any(p != q and _within(p, q) for q in parts[i + 1 :])]
+    return whole + [
+        p
+        for i, p in enumerate(parts)
+        if not any(_within(p, q) for q in (*whole, *parts[:i]))
+        and not any(p != q and _within(p, q) for q in parts[i + 1 :])
+    ]
 
 
 def _within(inner: Free, outer: Free) -> bool:
@@ -121,14 +126,28 @@ def _worth(pieces: Pieces, join: int) -> int:
 
 def _needed(piping: Piping) -> int:
     """What the pieces must be worth; the first has no join, but is worth something by itself."""
-    return max(piping.length - piping.join, 1)
+    return max(piping.whole - piping.join, 1)
 
 
 def _cut(
     piping: Piping, free: list[Free], gap: int, rule: Callable[[Pieces, int], tuple[int, int]]
 ) -> PipingCut | None:
-    """Take block after block, by a rule, until there is enough."""
+    """Take block after block, by a rule, until there is enough for every ring to close."""
     needed = _needed(piping)
+    while True:
+        pieces = _taken(piping, free, gap, rule, needed)
+        if pieces is None:
+            return None
+        short = joined(piping, _lengths(pieces)).short
+        if not short:
+            return _trimmed(piping, pieces, needed)
+        needed += short
+
+
+def _taken(
+    piping: Piping, free: list[Free], gap: int, rule: Callable[[Pieces, int], tuple[int, int]], needed: int
+) -> list[StripPiece] | None:
+    """Blocks, by a rule, that are worth what is needed."""
     pieces: list[StripPiece] = []
     while needed > 0:
         blocks = [(rule(b, piping.join), b) for rectangle in free for b in _blocks(piping, rectangle, gap, needed)]
@@ -140,7 +159,7 @@ def _cut(
         pieces += block
         needed -= _worth(block, piping.join)
         free = without(free, _around(block, gap))
-    return _trimmed(piping, pieces)
+    return pieces
 
 
 def _around(block: Pieces, gap: int) -> Free:
@@ -161,7 +180,7 @@ def _blocks(piping: Piping, rectangle: Free, gap: int, needed: int) -> Iterator[
     grains: tuple[tuple[Grain, int, int], ...] = (("along", h, w), ("across", w, h))
     for grain, length, room in grains:
         count = (room + gap) // (piping.width + gap)
-        if count and length > piping.join:
+        if count and length >= piping.least:
             wanted = -(-needed // (length - piping.join))
             yield tuple(
                 StripPiece(left, bottom + i * (piping.width + gap), length, piping.width, grain, (length,))
@@ -172,7 +191,7 @@ def _blocks(piping: Piping, rectangle: Free, gap: int, needed: int) -> Iterator[
 
 
 def _bias(w: int, h: int, piping: Piping) -> tuple[int, ...]:
-    return bias_lengths(w, h, piping.width, piping.join)
+    return bias_lengths(w, h, piping.width, piping.join, piping.shortest)
 
 
 def _no_larger(piece: StripPiece, piping: Piping, needed: int) -> StripPiece:
@@ -188,14 +207,21 @@ def _no_larger(piece: StripPiece, piping: Piping, needed: int) -> StripPiece:
     return piece
 
 
-def _trimmed(piping: Piping, pieces: list[StripPiece]) -> PipingCut:
+def _trimmed(piping: Piping, pieces: list[StripPiece], needed: int) -> PipingCut:
     """The cut of these pieces, the last of them no longer than needed if it is a straight strip."""
-    spare = _worth(tuple(pieces), piping.join) - _needed(piping)
+    spare = _worth(tuple(pieces), piping.join) - needed
     last = pieces[-1]
-    if last.grain != "bias":
+    if last.grain != "bias" and 0 < spare < last.lengths[0]:
         left = last.lengths[0] - spare
         w, h = (left, last.h) if last.grain == "across" else (last.w, left)
-        pieces = [*pieces[:-1], replace(last, w=w, h=h, lengths=(left,))]
-    lengths = [length for piece in pieces for length in piece.lengths]
-    joins = len(lengths) - 1
-    return PipingCut(tuple(sorted(pieces, key=lambda p: (p.y, p.x))), joins, sum(lengths) - joins * piping.join)
+        shorter = [*pieces[:-1], replace(last, w=w, h=h, lengths=(left,))]
+        pieces = pieces if joined(piping, _lengths(shorter)).short else shorter
+    lengths = _lengths(pieces)
+    rings = joined(piping, lengths).rings
+    joins = sum(len(ring) - 1 for ring in rings)
+    length = sum(lengths) - (len(lengths) - 1) * piping.join
+    return PipingCut(tuple(sorted(pieces, key=lambda p: (p.y, p.x))), joins, length, rings)
+
+
+def _lengths(pieces: Sequence[StripPiece]) -> list[int]:
+    return [length for piece in pieces for length in piece.lengths]

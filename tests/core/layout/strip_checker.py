@@ -23,8 +23,11 @@ def check_piping(strip, plan):
     assert all(_apart(one, other, gap) for one, other in combinations(pieces, 2))
     for piping, cut in zip(strip.piping, plan.piping, strict=True):
         lengths = [length for piece in cut.pieces for length in piece.lengths]
-        assert cut.joins == len(lengths) - 1
-        assert cut.length == sum(lengths) - cut.joins * piping.join >= piping.length
+        assert cut.length == sum(lengths) - (len(lengths) - 1) * piping.join >= piping.rings * piping.length
+        assert len(cut.rings) == piping.rings
+        assert all(closes(piping, ring) for ring in cut.rings)
+        assert cut.joins == sum(len(ring) - 1 for ring in cut.rings)
+        assert can_be_cut([part for ring in cut.rings for part in ring], lengths)
         assert all(length > piping.join for length in lengths) or len(lengths) == 1
         for piece in cut.pieces:
             assert (piece.grain == "bias") == piping.bias
@@ -34,6 +37,29 @@ def check_piping(strip, plan):
                 length = piece.h if piece.grain == "along" else piece.w
                 assert piece.lengths == (length,)
                 assert sorted((piece.w, piece.h)) == sorted((length, piping.width))
+
+
+def closes(piping, ring):
+    """Whether lengths joined one after the other make up a ring, with no join where it is to be clear."""
+    reached = 0
+    for number, length in enumerate(ring):
+        if any(low < reached < high for low, high in piping.clear):
+            return False
+        reached += length - (piping.join if number else 0)
+    return reached == piping.length
+
+
+def can_be_cut(wanted, strips):
+    """Whether all these lengths can be cut from the strips, by trying every way to share them out."""
+    if not wanted:
+        return True
+    longest, rest = max(wanted), sorted(wanted)[:-1]
+    for strip in sorted({strip for strip in strips if strip >= longest}):
+        left = list(strips)
+        left.remove(strip)
+        if can_be_cut(rest, [*left, strip - longest]):
+            return True
+    return False
 
 
 def yields(across, along, width, lengths):

@@ -1,5 +1,6 @@
 """Piping: straight and bias strips from what the panels leave, against the checker, the trade's figures and bounds."""
 
+from dataclasses import replace
 from fractions import Fraction
 from math import ceil, sqrt
 
@@ -12,6 +13,7 @@ from strip_checker import check_piping, yields
 
 from plumpline.layout import Budget, Flaw, Panel, Piping, Strip, lay, lay_plan, straight_plan
 from plumpline.layout.bias import bias_lengths
+from plumpline.layout.joined import joined
 from plumpline.layout.solve import planner_of
 
 WORK = 60_000
@@ -23,7 +25,7 @@ def laid(strip, work=WORK):
     plan = lay_plan(strip, work)
     check_piping(strip, plan)
     if plan.proof_name == "area-with-strips":
-        area = sum(p.qty * p.w * p.h for p in strip.panels) + sum(p.width * p.length for p in strip.piping)
+        area = sum(p.qty * p.w * p.h for p in strip.panels) + sum(p.width * p.length * p.rings for p in strip.piping)
         assert ceil(Fraction(area, strip.width)) == plan.at_least
     elif all(p.shape == "rect" for p in strip.panels):
         assert accepts_proof(strip, plan.at_least, plan.proof_name, plan.proof_data)
@@ -33,6 +35,33 @@ def laid(strip, work=WORK):
 def with_piping(width, panels, *piping, **rules):
     return Strip(width * INCH, tuple(Panel(f"p{i}", w * INCH, h * INCH, n) for i, (w, h, n) in enumerate(panels)),
                  piping=piping, **rules)
+
+
+@settings(max_examples=60, deadline=None, derandomize=True)
+@given(
+    st.integers(1, 3), st.integers(6, 50), st.integers(0, 2), st.integers(1, 4), st.booleans(),
+    st.lists(st.tuples(st.integers(0, 40), st.integers(2, 5)), max_size=2),
+)
+def test_rings_close_with_no_join_where_they_are_to_be_clear(width, length, join, rings, bias, spans):
+    clear = tuple((low, low + size) for low, size in sorted(spans) if low + size < length)
+    if len(clear) > 1 and clear[1][0] <= clear[0][1]:
+        clear = clear[:1]
+    piping = Piping(width, length, join, bias, rings, clear)
+    laid(Strip(15, (Panel("a", 9, 8, 2), Panel("b", 4, 5, 1)), piping=(piping,)), 8_000)
+
+
+def test_a_join_that_would_lie_at_a_corner_is_moved_away_from_it():
+    # 25 in strips: the first join would lie at 25 in, next to the corner at 26: it is cut back to 23.
+    corner = Piping(2 * INCH, 48 * INCH, clear=((23 * INCH, 29 * INCH),))
+    ring = joined(corner, [25 * INCH] * 2)
+    assert ring.rings == ((23 * INCH, 25 * INCH),)
+    assert joined(replace(corner, length=50 * INCH), [25 * INCH] * 2).short == 2 * INCH
+
+
+def test_strips_too_short_to_lead_over_a_corner_are_left_out():
+    ring = Piping(2, 26, 1, clear=((10, 20),))
+    assert joined(ring, [10, 5, 5, 17]).rings == ((10, 17),)
+    assert joined(ring, [10, 5, 5, 5]).short == 26 - 10
 
 
 @settings(max_examples=35, deadline=None, derandomize=True)
@@ -129,7 +158,8 @@ def test_the_door_reads_strips_and_answers_with_their_pieces():
 
 
 @pytest.mark.parametrize("piping", [
-    Piping(0, 5), Piping(5, 0), Piping(5, 5, -1), Piping(12, 40, 10), Piping(2, 40, 15, True)
+    Piping(0, 5), Piping(5, 0), Piping(5, 5, -1), Piping(12, 40, 10), Piping(2, 40, 15, True),
+    Piping(5, 5, rings=0), Piping(2, 40, 1, True, 1, ((5, 19),))
 ])
 def test_piping_that_no_length_of_cloth_gives_is_refused(piping):
     with pytest.raises(ValueError, match="piping"):

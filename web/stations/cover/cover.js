@@ -27,6 +27,15 @@ function closingRows(size, seam) {
   return Object.entries(usual).map(([name, value]) => [`cover/closure/${name}`, value]);
 }
 
+// The same for its edge: the cord, how its strips lie, what its ends take where they meet.
+function edgeRows(cushion, size) {
+  const { join, strip, shortest, cord } = size?.edge ?? {};
+  const usual = { kind: undefined, rims: undefined, cloth: nameOf(job.value, clothOfFace(job.value, `${cushion}/cover/edge/cloth`)),
+    cord: cord?.text, cords: undefined, strip: strip && say(`option:/cushions/*/cover/edge/strip=${strip}`), joined: undefined,
+    join: join?.text, shortest: shortest?.text, thickness: undefined, pack: undefined, hidden_joins: undefined };
+  return Object.entries(usual).map(([name, value]) => [`cover/edge/${name}`, value]);
+}
+
 function sections(cushion) {
   const size = worked(cushion);
   const seam = panelOf(cushion)?.seam.text;
@@ -34,8 +43,8 @@ function sections(cushion) {
     ['cover.fit', [['cover/smaller_by', size?.smaller_by.text],
       ...['width', 'length', 'diameter'].map((name) => [`cover/smaller_by/${name}`, size?.smaller_by[name]?.text]),
       ['cover/seam', seam], ['cover/side_seam', seam], ['cover/seam_finish']]],
-    ['cover.corners', [['cover/edge/kind'], ['cover/edge/rims'], ['cover/edge/join'],
-      ['cover/edge/pack'], ['cover/edge/hidden_joins'], ['cover/corners/kind'], ['cover/corners/depth'], ['cover/corners/run'], ['cover/corners/radius']]],
+    ['cover.edge', edgeRows(cushion, size)],
+    ['cover.corners', [['cover/corners/kind'], ['cover/corners/depth'], ['cover/corners/run'], ['cover/corners/radius']]],
     ['cover.closing', closingRows(size, seam)],
     ['cover.front', [...faceRows('front'), ...joinRows('front')]],
     ['cover.back', [...faceRows('back'), ...joinRows('back')]],
@@ -77,7 +86,7 @@ function toCloth() {
 export function Cover({ field }) {
   const cushion = chosenIn('/cushions', field);
   if (!cushion) return html`<main class="screen-body"><p class="note">${say('cover.noCushion')}</p></main>`;
-  const [fit, corners, closing, front, back, layers, sides] = sections(cushion)
+  const [fit, edge, corners, closing, front, back, layers, sides] = sections(cushion)
     .map(([title, rows]) => html`<${Section} key=${title} cushion=${cushion} title=${title} rows=${rows} />`);
   return html`<main class="screen-body">
       <${Chooser} paths=${entryPaths('/cushions')} chosen=${cushion} onChoose=${(path) => moveTo(inJob(openJob.value.id, 'cover', path))} />
@@ -85,7 +94,7 @@ export function Cover({ field }) {
         <div class="column">
           <section class="card cover-picture"><${CushionPicture} cushion=${cushion} />
             <${FinishedSize} cushion=${cushion} size=${worked(cushion)} /></section>
-          ${fit}${corners}${closing}
+          ${fit}${edge}${corners}${closing}
         </div>
         <div class="column">${front}${back}${sides}${layers}
           <${Fields} title=${say('cover.cutting')}><${Field} at="/grid" /><//>
