@@ -64,6 +64,7 @@ def _edge(cover: Made, units: str) -> Json:
     edge = cover.cushion.cover.edge
     told: Json = {"kind": edge.kind}
     if edge.kind != "plain":
+        told["rims"] = edge.rims
         told["join"] = figure(edge.join, units)
     for strips in cover.strips:
         told["strip"] = "bias" if strips.bias else "straight"

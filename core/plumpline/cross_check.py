@@ -37,7 +37,8 @@ def by_the_chart(planned: ClothPlan, units: str, work: int) -> Slices[str | None
     percent = percent_for_pattern(cloth.repeat_along, cloth.repeat_across)
     if percent is None or all(piece.face.pattern == "free" for piece in planned.pieces):
         return None
-    plain = (yield from plan_cloth(_plain(cloth), tuple(map(_cut_anywhere, planned.pieces)), work)).needed
+    pieces = tuple(map(_cut_anywhere, planned.pieces))
+    plain = (yield from plan_cloth(_plain(cloth), pieces, planned.strips, work)).needed
     repeat = f"{write_length(cloth.repeat_along, units)} along and {write_length(cloth.repeat_across, units)} across"
     return (
         f"A check by the upholsterers' chart: plain cloth would need {write_length(plain, units)}, and "

@@ -337,7 +337,8 @@ def strips_of(cushion, job):
     step = nm("5 mm" if metric else "1/4 in")
     width = math.pi * twice * (cord + thick) + 2 * Allowances(cushion, metric).seam
     width = step * math.ceil(width / step)
-    rims = 2 if cushion["kind"] != "knife-edge" and edge.get("rims") == "both" else 1
+    usual = "both" if cushion["kind"] == "bolster" else "front"
+    rims = 2 if cushion["kind"] != "knife-edge" and edge.get("rims", usual) == "both" else 1
     around, curved = _around(cushion)
     closing = nm(edge.get("join", "5 cm" if metric else "2 in"))
     across = nm("25 mm" if metric else "1 in")

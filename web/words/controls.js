@@ -220,7 +220,7 @@ export const fields = {
       options: { straight: 'Straight', bias: 'On the bias' } },
     '/cushions/*/cover/edge/joined': { name: 'Strips joined', kind: 'choice', usual: 'mitred', after: '/cushions/*/cover/edge/kind',
       options: { mitred: 'Mitred', straight: 'Straight across' } },
-    '/cushions/*/cover/edge/rims': { name: 'Trim or piping on', kind: 'choice', usual: 'front', after: '/cushions/*/cover/edge/kind',
+    '/cushions/*/cover/edge/rims': { name: 'Trim or piping on', kind: 'choice', after: '/cushions/*/cover/edge/kind',
       options: { front: 'The front rim', both: 'Both rims' } },
     '/cushions/*/cover/edge/join': { name: 'Where its ends meet', kind: 'measure', after: '/cushions/*/cover/edge/kind' },
     '/cushions/*/cover/edge/shortest': { name: 'Shortest strip', kind: 'measure', after: '/cushions/*/cover/edge/kind' },

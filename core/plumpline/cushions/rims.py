@@ -41,7 +41,7 @@ def _rim(cover: Made) -> Rim:
 
 
 def edged_rims(cover: Made) -> tuple[Rim, ...]:
-    """The rims that trim or piping goes on: of a box that of the front, of a bolster one end, or both if it is said."""
+    """The rims that trim or piping goes on: that of the front alone, or both."""
     edge, rims = cover.cushion.cover.edge, rims_of(cover)
     if edge.kind == "plain":
         return ()

@@ -199,7 +199,7 @@ def _cover(kind: str, values: Values, habits: Habits) -> Cover:
         seam=seam,
         side_seam=values.get("side_seam", seam),
         seam_finish=values.get("seam_finish", "plain"),
-        edge=_edge({"cloth": cloth, **values.get("edge", {"kind": "plain"})}, habits),
+        edge=_edge({"cloth": cloth, "rims": _rims(kind), **values.get("edge", {"kind": "plain"})}, habits),
         closure=_closure(values.get("closure", {"kind": "hand-sewn"}), habits),
         corners=_corners(values.get("corners", {"kind": "square"}), habits),
         boxing=_boxing(values.get("boxing", {}), habits),
@@ -225,10 +225,15 @@ def _boxing(values: Values, habits: Habits) -> Boxing:
     )
 
 
+def _rims(kind: str) -> str:
+    """Where an edge is made that does not say so: on both ends of a bolster, else at the front."""
+    return "both" if kind == "bolster" else "front"
+
+
 def _edge(values: Values, habits: Habits) -> Edge:
     return Edge(
         kind=values["kind"],
-        rims=values.get("rims", "front"),
+        rims=values["rims"],
         join=values.get("join", habits.trim_join if values["kind"] == "trimmed" else habits.piping_join),
         pack=values.get("pack"),
         hidden_joins={"none": 0, "one": 1}[values.get("hidden_joins", "none")],

@@ -1,10 +1,13 @@
-# What is sewn to the edge before the cover is joined: bought trim. One function for each kind of edge.
+# What is sewn to the edge before the cover is joined: piping, bought trim. One function for each kind of edge.
 
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 
-from plumpline.cushions.rims import trimmed_rims
+from plumpline.cushions.rims import edged_rims
+from plumpline.figures import counted
+from plumpline.job import name_of
+from plumpline.lengths import write_length
 from plumpline.workroom.step import Bench, Step
 
 
@@ -22,11 +25,28 @@ def _plain(_: Bench) -> Iterator[Step]:
     yield from ()
 
 
+def _piped(bench: Bench) -> Iterator[Step]:
+    strips, edge = bench.cover.strips[0], bench.cover.cushion.cover.edge
+    width, ring, around = bench.told(strips.width), bench.told(strips.length), edged_rims(bench.cover)[0].length
+    cord = f"{write_length(edge.cord, bench.job.units, 1)}{', two side by side' if edge.cords == 2 else ''}"
+    rings = counted(strips.count // bench.cover.cushion.quantity, "ring", "rings")
+    lie = "on the bias" if strips.bias else "straight"
+    text = f"{width} wide, {lie}, from {name_of(bench.job.cloth(strips.cloth))}; joined {edge.joined} to {rings} of "
+    yield Step("cut-strips", "edge.strips", "Cut the piping strips", f"{text}{ring} for each cover.", width)
+    text = "Fold the strip round the cord, cut edges together, and sew close beside it with the zip foot."
+    yield Step("edge", "edge.cord", "Make the piping", text, cord)
+    text = (
+        f"On {_where(bench)}, cut edges together, from the middle of the bottom edge: {bench.told(around)} once round. "
+    )
+    text += "Snip its allowance at corners and curves. Where the ends meet let the cord butt and the strip lap over it."
+    yield Step("edge", "edge.piping", "Sew on the piping", text, bench.told(around))
+
+
 def _trimmed(bench: Bench) -> Iterator[Step]:
-    rims = trimmed_rims(bench.cover)
+    rims = edged_rims(bench.cover)
     if not rims:
         return
-    around, join = bench.told(rims[0]), bench.told(bench.cover.cushion.cover.edge.join)
+    around, join = bench.told(rims[0].length), bench.told(bench.cover.cushion.cover.edge.join)
     text = (
         f"On {_where(bench)}, from the middle of the bottom edge, its lip along the cut edge: {around} once round and "
     )
@@ -37,12 +57,13 @@ def _trimmed(bench: Bench) -> Iterator[Step]:
 def _where(bench: Bench) -> str:
     if bench.cover.cushion.kind == "bolster":
         return "both ends"
-    return "the faces of front and back" if len(trimmed_rims(bench.cover)) > 1 else "the face of the front"
+    return "the faces of front and back" if len(edged_rims(bench.cover)) > 1 else "the face of the front"
 
 
-_EDGES: dict[str, Callable[[Bench], Iterator[Step]]] = {"plain": _plain, "trimmed": _trimmed}
+_EDGES: dict[str, Callable[[Bench], Iterator[Step]]] = {"plain": _plain, "piped": _piped, "trimmed": _trimmed}
 
 _TEXTS: dict[str, Callable[[Bench], str]] = {
     "plain": lambda _: "plain",
+    "piped": lambda bench: f"piped on {_where(bench)}",
     "trimmed": lambda bench: f"bought trim on {_where(bench)}",
 }

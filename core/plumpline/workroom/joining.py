@@ -42,7 +42,7 @@ def _knife_edge(bench: Bench) -> Iterator[Step]:
 
 
 def _boxed(bench: Bench) -> Iterator[Step]:
-    around, seam = bench.told(rims_of(bench.cover)[0]), _seam(bench)
+    around, seam = bench.told(rims_of(bench.cover)[0].length), _seam(bench)
     joins = len(bench.parts("boxing")) + len(bench.parts("zip-band")) // 2
     text = f"{counted(joins, 'join', 'joins')}, {seam}, pressed open. "
     text += f"On the seam line the ring measures {around}: if it does not, mend it now."
@@ -81,7 +81,7 @@ def _gathered(bench: Bench) -> Step:
 
 
 def _flat(bench: Bench) -> Step:
-    around = bench.told(rims_of(bench.cover)[0])
+    around = bench.told(rims_of(bench.cover)[0].length)
     text = f"{_opened(bench)}Quarter the ends of the body and both discs, mark on mark; snip the body's allowance all "
     text += f"round. Sew with a {_seam(bench)}: {around} once round."
     return Step("join", "join.ends", "Sew in the ends", text, around)

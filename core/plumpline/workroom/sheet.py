@@ -7,7 +7,7 @@ from dataclasses import asdict, dataclass
 from typing import Any
 
 from plumpline.cushions.made import Made
-from plumpline.figures import told_each
+from plumpline.figures import size, told_each
 from plumpline.job import Job, name_of
 from plumpline.workroom import closures, cloth, corners, cutting, edges, finishing, joining, layers, making_up, marks
 from plumpline.workroom.cautions import Caution, cautions
@@ -73,14 +73,22 @@ def _sheet(bench: Bench, covers: Sequence[Made]) -> Sheet:
         label=label_of(bench.cover, bench.job),
         twins=tuple(twins_of(bench.cover, covers, bench.job)),
         facts=tuple(facts(bench)),
-        pieces=tuple(
-            Cut(piece.id, piece.called, piece.count, cut_size(piece, bench), name_of(bench.job.cloth(piece.face.cloth)))
-            for piece in bench.cover.pieces
-        ),
+        pieces=tuple(_cut(bench)),
         marks=tuple(chalked(bench)),
         steps=tuple(sorted(found, key=lambda step: STAGES.index(step.stage))),
         cautions=tuple(cautions(bench.cover)),
     )
+
+
+def _cut(bench: Bench) -> Iterator[Cut]:
+    """The pieces of a cover, then what is cut in strips."""
+    cover, job = bench.cover, bench.job
+    for piece in cover.pieces:
+        cloth_name = name_of(job.cloth(piece.face.cloth))
+        yield Cut(piece.id, piece.called, piece.count, cut_size(piece, bench), cloth_name)
+    for strips in cover.strips:
+        cut = size(strips.width, strips.length, job.units)
+        yield Cut(strips.id, strips.part, strips.count, cut, name_of(job.cloth(strips.cloth)))
 
 
 def sheet_answer(sheet: Sheet) -> Json:

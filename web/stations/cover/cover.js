@@ -29,8 +29,8 @@ function closingRows(size, seam) {
 
 // The same for its edge: the cord, how its strips lie, what its ends take where they meet.
 function edgeRows(cushion, size) {
-  const { join, strip, shortest, cord } = size?.edge ?? {};
-  const usual = { kind: undefined, rims: undefined, cloth: nameOf(job.value, clothOfFace(job.value, `${cushion}/cover/edge/cloth`)),
+  const { rims, join, strip, shortest, cord } = size?.edge ?? {};
+  const usual = { kind: undefined, rims: rims && say(`option:/cushions/*/cover/edge/rims=${rims}`), cloth: nameOf(job.value, clothOfFace(job.value, `${cushion}/cover/edge/cloth`)),
     cord: cord?.text, cords: undefined, strip: strip && say(`option:/cushions/*/cover/edge/strip=${strip}`), joined: undefined,
     join: join?.text, shortest: shortest?.text, thickness: undefined, pack: undefined, hidden_joins: undefined };
   return Object.entries(usual).map(([name, value]) => [`cover/edge/${name}`, value]);
