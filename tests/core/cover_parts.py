@@ -335,7 +335,7 @@ def strips_of(cushion, job):
     cord = nm(edge.get("cord", "4 mm" if metric else "5/32 in"))
     twice = 2 if edge.get("cords") == "double" else 1
     step = nm("5 mm" if metric else "1/4 in")
-    width = math.pi * twice * (cord + thick) + 2 * Allowances(cushion, metric).seam
+    width = math.pi * twice * (cord + thick) + 2 * Allowances(cushion, job).seam
     width = step * math.ceil(width / step)
     usual = "both" if cushion["kind"] == "bolster" else "front"
     rims = 2 if cushion["kind"] != "knife-edge" and edge.get("rims", usual) == "both" else 1
