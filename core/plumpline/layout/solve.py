@@ -119,6 +119,11 @@ class Planner:
         kinds = self.best.desk.kinds
         return self.best.desk.free and 2 * len(kinds) >= sum(kind.qty for kind in kinds) > 1
 
+    @property
+    def _is_sectioned(self) -> bool:
+        """Whether row sections are looked at: many sizes make far more of them than can be."""
+        return len(self.best.desk.kinds) <= MOST_SECTIONED
+
     def steps(self) -> Slices[None]:
         """Spend the budget slice by slice until plan and bound meet; ``plan`` can be had after the first slice."""
         choices = yield from self._start()
@@ -133,7 +138,8 @@ class Planner:
             yield from self._beam_niches(WIDE)
         yield from self._section(1, 5)
         if not self.search.over:
-            with self.budget.portion(4, 5):
+            # With many sizes next to nothing is left to do for the bounds afterwards.
+            with self.budget.portion(16 if self._is_sectioned else 19, 20):
                 yield from self._improve(choices[:CLIMBED])
         yield from self._section(7, 8)
         if not self.search.over:
@@ -188,18 +194,15 @@ class Planner:
         self._meet()
         if not self.search.over:
             # With many sizes the area is nearly always the best bound, and the time is better spent on plans.
-            with self.budget.portion(1, 12 if len(self.best.desk.kinds) > MOST_SECTIONED else 3):
+            with self.budget.portion(1, 3 if self._is_sectioned else 12):
                 yield from self.bounds.strengthen(self.search.to_beat)
             self.bounds.round_up(self.search.to_beat)
             self._meet()
         yield from self._section(1, 16)
 
     def _section(self, part: int, of: int) -> Slices[None]:
-        """Raise the bounds by the search over row sections, which goes on where it was left.
-
-        Many sizes make far more sections than can be looked at.
-        """
-        if not self.search.over and len(self.best.desk.kinds) <= MOST_SECTIONED:
+        """Raise the bounds by the search over row sections, which goes on where it was left."""
+        if not self.search.over and self._is_sectioned:
             with self.budget.portion(part, of):
                 yield from self.bounds.section(self.search.to_beat)
             self._meet()
