@@ -210,8 +210,8 @@ COVER = (
     Field(
         "seam_finish",
         "choice",
-        "Whether the cut edges are left as they are or overlocked.",
-        choices=("plain", "overlocked"),
+        "The allowances: left; each edge overlocked before it is sewn; trimmed once sewn; or the two then overlocked.",
+        choices=("plain", "overlocked", "trimmed", "overlocked-together"),
     ),
     Field("edge", "object", "The edge of the cover.", fields=EDGE),
     Field("closure", "object", "How the cover is closed.", fields=CLOSURE),

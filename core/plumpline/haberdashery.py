@@ -65,14 +65,31 @@ def _lockstitched(covers: Sequence[Made], job: Job) -> list[Seam]:
 
 
 def _overlocked(covers: Sequence[Made], job: Job) -> list[Seam]:
-    """The edges of all pieces of the covers whose edges are overlocked, those of equal cloth together."""
+    """The edges of all covers that are overlocked, those as thick together."""
     edges: dict[int, int] = {}
     for cover in covers:
-        if cover.cushion.cover.seam_finish == "overlocked":
-            for piece in cover.pieces:
-                thickness = SEWING[job.cloth(piece.face.cloth).weight].thickness
-                edges[thickness] = edges.get(thickness, 0) + perimeter(piece.outline) * piece.count
+        for thickness, length in _overlocked_on(cover, job):
+            edges[thickness] = edges.get(thickness, 0) + length
     return [Overlocked(length, thickness) for thickness, length in edges.items()]
+
+
+# Layers whose pieces have no edge of their own to overlock: a lining is one with its face, an interlining ends before.
+_WITHOUT_EDGES = ("lining", "interlining")
+
+
+def _overlocked_on(cover: Made, job: Job) -> Iterator[tuple[int, int]]:
+    """What is overlocked on all covers of an entry: how thick and how long, in nm; each edge, or two at a seam."""
+    finish, quantity = cover.cushion.cover.seam_finish, cover.cushion.quantity
+    if finish == "overlocked":
+        lined = 2 if "lining" in cover.cushion.cover.layers else 1
+        for piece in cover.pieces:
+            if piece.portion_of not in _WITHOUT_EDGES:
+                thickness = lined * SEWING[job.cloth(piece.face.cloth).weight].thickness
+                yield thickness, perimeter(piece.outline) * piece.count
+    elif finish == "overlocked-together":
+        for sewn in cover.sewn:
+            if sewn.what == "seam":
+                yield sewn.layers * sewing_of(cover, job).thickness, sewn.length * quantity
 
 
 def zips(covers: Sequence[Made], job: Job) -> Iterator[Material]:

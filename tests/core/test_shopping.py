@@ -3,7 +3,7 @@
 import pytest
 from jobs import changed, cloth, covers, example, job
 
-from plumpline import plan
+from plumpline import JobError, plan
 from plumpline.cushions.filling import filling_of
 from plumpline.measures import Measures
 from plumpline.prepared import prepare
@@ -208,3 +208,50 @@ def test_the_list_goes_shop_by_shop_and_its_lines_keep_their_names():
 
 def test_a_job_without_covers_buys_nothing():
     assert materials([], prepare(example("harbour-room")).job) == []
+
+
+def thread_of(finish, **cover):
+    entry = covers(2, "18 in", "18 in")
+    entry["cover"] |= {"seam_finish": finish, "closure": {"kind": "zip"}, **cover}
+    answer = plan(job(entry, [cloth("54 in"), cloth("54 in", id="k2")]), "quick")
+    (found,) = [one for one in answer["materials"] if one["kind"] == "thread"]
+    lines = [line["text"] for line in answer["cushions"][0]["working"]]
+    return found["length"]["nm"], lines, [step["title"] for step in answer["workroom"][0]["steps"]]
+
+
+def test_seams_overlocked_together_take_one_edge_where_edge_by_edge_takes_two():
+    """5 + 4 (5 mm + T) / 3 mm by the textile teaching of `thread`: T is two layers, or one, of 0.5 mm, and 15 % waste.
+
+    Together: four seams of 18 in on each of two covers. By itself: round the two panels of each, 19 x 19 1/4 in.
+    """
+    plain, nothing_said, _ = thread_of("plain")
+    together, said, steps = thread_of("overlocked-together")
+    ratio = {layers: 5 + 4 * (5 + layers * 0.5) / 3 for layers in (1, 2)}
+    assert (together - plain) / 25.4e6 == pytest.approx(1.15 * 2 * 72 * ratio[2], rel=1e-3)
+    assert (thread_of("overlocked")[0] - plain) / 25.4e6 == pytest.approx(1.15 * 4 * 76.5 * ratio[1], rel=1e-3)
+    assert "Once sewn, the allowances are trimmed to 1/4 in and the two overlocked together." in said
+    assert "Overlock the seams" in steps
+    assert not any("trimmed" in line for line in nothing_said)
+
+
+def test_trimming_takes_no_thread_and_a_step_of_its_own():
+    trimmed, said, steps = thread_of("trimmed")
+    assert trimmed == thread_of("plain")[0]
+    assert "Once sewn, the allowances are trimmed to 1/4 in." in said
+    assert steps.index("Trim the seams") > steps.index("Join front and back")
+
+
+def test_a_lining_is_overlocked_as_one_with_its_face_and_an_interlining_not_at_all():
+    layers = {"lining": {"cloth": "k2"}, "interlining": {"cloth": "k2"}}
+    plain, lined = thread_of("plain", layers=layers)[0], thread_of("overlocked", layers=layers)[0]
+    assert (lined - plain) / 25.4e6 == pytest.approx(1.15 * 4 * 76.5 * (5 + 4 * (5 + 2 * 0.5) / 3), rel=1e-3)
+
+
+def test_seams_that_are_least_already_cannot_be_trimmed():
+    entry = covers(1, "18 in", "18 in", seam="1/4 in")
+    entry["cover"]["seam_finish"] = "trimmed"
+    with pytest.raises(JobError) as raised:
+        plan(job(entry, cloth("54 in")))
+    assert [(p["at"], p["code"]) for p in raised.value.problems] == [
+        ("/cushions/0/cover/seam_finish", "rules-contradict")
+    ]

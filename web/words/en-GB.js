@@ -223,6 +223,8 @@ export default {
     'hint:/cushions/*/cover/smaller_by/length': 'Where the height is to be smaller by another amount than the width.',
     'hint:/cushions/*/cover/seam': 'At every edge, unless another is said.',
     'hint:/cushions/*/cover/seam_finish': 'Overlocking takes much more thread.',
+    'hint:/cushions/*/cover/seam_finish=overlocked': 'Each edge by itself, before it is sewn; the seams are pressed open.',
+    'hint:/cushions/*/cover/seam_finish=overlocked-together': 'The two edges of a seam as one, once it is sewn.',
     'hint:/cushions/*/cover/side_seam': 'A little less here can save a whole width of cloth.',
     'hint:/cushions/*/cover/edge/kind=piped': 'Cord in a strip of cloth, sewn in with the seam.',
     'hint:/cushions/*/cover/edge/kind=trimmed': 'Such as cord with a lip, or fringe.',

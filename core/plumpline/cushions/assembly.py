@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from plumpline.cushions.closing import Closing, closing_line
 from plumpline.cushions.closing_marks import with_closing
+from plumpline.cushions.finish import finish_line, nothing_to_trim
 from plumpline.cushions.fit import pad_for
 from plumpline.cushions.joining import joined, unjoinable
 from plumpline.cushions.made import Made
@@ -36,6 +37,7 @@ def assembled(
     `lines` say how their sizes come about, `sewn` is the stitching of the cover but the closure's.
     """
     problems = [problem for cut in cuts if cut.part.face_of in FACES for problem in unjoinable(cut.part, cushion)]
+    problems += nothing_to_trim(cushion, job)
     if problems:
         return list(dict.fromkeys(problems))
     pieced = [(cut, joined(cut.part, cushion, job) if cut.part.face_of in FACES else None) for cut in cuts]
@@ -55,7 +57,13 @@ def assembled(
         finished=sized.finished,
         closing=closing,
         pieces=pieces,
-        cutting=(*lines, *told, *closing_line(closing, job), *why_cut_larger(parts, pieces, job)),
+        cutting=(
+            *lines,
+            *told,
+            *closing_line(closing, job),
+            *finish_line(cushion, job),
+            *why_cut_larger(parts, pieces, job),
+        ),
         sewn=(*sewn, *seams, *sewn_to_close(closing)),
         zips=closing.zips,
         made_up=tuple((name, face.how) for name, face in made_up),

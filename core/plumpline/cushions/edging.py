@@ -29,7 +29,7 @@ def edged(cover: Made, job: Job) -> Made | list[Problem]:
     piping = _piping(cover.cushion, rims, job)
     around = len(rims) * rims[0].length
     # The strip is closed around its cord and stitched to the front before both are sewn in with the back.
-    sewn = (*cover.sewn, Sewn(around, layers=2), Sewn(around, layers=3))
+    sewn = (*cover.sewn, Sewn(around, layers=2, what="fastening"), Sewn(around, layers=3, what="fastening"))
     return replace(cover, strips=(piping,), sewn=sewn, cutting=(*cover.cutting, *_lines(cover, rims, piping, job)))
 
 

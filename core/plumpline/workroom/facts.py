@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from plumpline.cushions.finish import trimmed_to
 from plumpline.figures import listed
 from plumpline.haberdashery import sewing_of
 from plumpline.job import Cloth, Face, name_of
@@ -27,11 +28,21 @@ def facts(bench: Bench) -> Iterator[Fact]:
     yield "Top edge", _top(bench)
     yield from _not_matched(bench)
     yield "Seam", _seam(bench)
-    yield "Cut edges", "overlocked" if bench.cover.cushion.cover.seam_finish == "overlocked" else "left as they are"
+    yield "Cut edges", _finish(bench)
     sewing = sewing_of(bench.cover, bench.job)
     yield "Stitch", stitch_text(sewing.stitch)
     yield "Needle", needle_text(sewing.needle)
     yield "Thread", thread_text(sewing.tex)
+
+
+def _finish(bench: Bench) -> str:
+    left = bench.told(trimmed_to(bench.job))
+    return {
+        "plain": "left as they are",
+        "overlocked": "overlocked",
+        "trimmed": f"trimmed to {left} once sewn",
+        "overlocked-together": f"trimmed to {left} once sewn, the two overlocked together",
+    }[bench.cover.cushion.cover.seam_finish]
 
 
 # What the faces are called on the sheet, by kind of cover where they have other names there.

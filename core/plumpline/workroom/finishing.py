@@ -1,10 +1,11 @@
-# The label, and the end of the work: turning, pressing, filling.
+# The label, and the end of the work: trimming the seams, turning, pressing, filling.
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 
 from plumpline.cushions.filling import filling_of
+from plumpline.cushions.finish import trimmed_to
 from plumpline.figures import told
 from plumpline.workroom.closures import way_in
 from plumpline.workroom.identity import code_of, label_of
@@ -17,6 +18,7 @@ def steps(bench: Bench) -> Iterator[Step]:
     label, code = label_of(bench.cover, bench.job), code_of(bench.cover.cushion, bench.job)
     text = f"Into an allowance that stays inside: {label}. Washed, covers look alike without it."
     yield Step("label", "label", "Sew in the label", text, code)
+    yield from _trimmed(bench)
     text = f"Through {way_in(bench)}. Push the seams out from inside with something blunt."
     yield Step("turn", "turn", "Turn it right side out", text)
     text = (
@@ -24,6 +26,16 @@ def steps(bench: Bench) -> Iterator[Step]:
     )
     yield Step("press", "press", "Press and measure", text, finished)
     yield Step("fill", "fill", "Fill it", _fill(bench), told(bench.cover.pad.size, bench.job.units))
+
+
+def _trimmed(bench: Bench) -> Iterator[Step]:
+    """The step that finishes the allowances once they are sewn."""
+    left, finish = bench.told(trimmed_to(bench.job)), bench.cover.cushion.cover.seam_finish
+    if finish == "trimmed":
+        yield Step("taper", "seams", "Trim the seams", f"All allowances, to {left}; not at a zip or a hem.", left)
+    elif finish == "overlocked-together":
+        text = f"Both allowances of each seam as one, trimmed to {left} by the knife; not at a zip or a hem."
+        yield Step("taper", "seams", "Overlock the seams", text, left)
 
 
 def _fill(bench: Bench) -> str:
