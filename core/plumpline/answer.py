@@ -5,8 +5,10 @@ from __future__ import annotations
 from typing import Any
 
 from plumpline.cloth import to_buy
+from plumpline.cushions.edging import frill_of
 from plumpline.cushions.filling import filling_of
 from plumpline.cushions.made import Made
+from plumpline.cushions.rims import edged_rims
 from plumpline.cutting import in_cutting_order, steps, strip_steps
 from plumpline.figures import (
     counted,
@@ -24,7 +26,7 @@ from plumpline.layout.bias import bias_lines
 from plumpline.layout.outlines import extents_of, turned
 from plumpline.layout.strip import Cut, Placement, Plan, StripPiece
 from plumpline.layplan import UP_OF_TURN, ClothPlan, first_motif
-from plumpline.lengths import write_length
+from plumpline.lengths import decimal_text, write_length
 from plumpline.money import cost, write_money
 from plumpline.offcuts import Rectangle, offcuts, offcuts_between
 from plumpline.pieces import Piece, Strips
@@ -69,8 +71,14 @@ def _edge(cover: Made, units: str) -> Json:
     for strips in cover.strips:
         told["strip"] = "bias" if strips.bias else "straight"
         told["shortest"] = figure(strips.shortest, units)
-        told["cord"] = {"nm": edge.cord, "text": write_length(edge.cord, units, 1)}
         told["cloth"] = strips.cloth
+    if edge.kind == "piped":
+        told["cord"] = {"nm": edge.cord, "text": write_length(edge.cord, units, 1)}
+    if edge.kind == "frilled":
+        told["depth"] = figure(edge.depth, units)
+        told["fullness"] = decimal_text(frill_of(cover.cushion, edged_rims(cover)[0]).fullness)
+    if edge.kind == "flanged":
+        told["flange"] = figure(edge.flange, units)
     return told
 
 

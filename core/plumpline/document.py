@@ -12,6 +12,8 @@ from plumpline.lengths import LengthError, read_length_full
 from plumpline.problems import Problem
 
 _SHARE = re.compile(r"(?:(\d{1,9})/(\d{1,9})|(\d{0,3}(?:[.,]\d{1,9})?)( ?%)?)")
+_RATIO = re.compile(r"\d{1,2}(?:[.,]\d{1,6})?")
+_LARGEST_RATIO = 10
 _RUN = re.compile(r"(\d{1,4})/(\d{1,4})")
 # Half of a letter beyond the basic plane: no text has one, and no file can hold it.
 _HALF_LETTER = re.compile("[\ud800-\udfff]")
@@ -167,6 +169,17 @@ def _share_value(match: re.Match[str]) -> Fraction | None:
     return Fraction(decimal.replace(",", ".")) / (100 if percent else 1)
 
 
+def _ratio(value: object, _: Field, at: str, reading: Reading) -> Fraction | None:
+    """A number from 1 up, as text or as a number: "2", "2.5", 2.5."""
+    text = str(value) if isinstance(value, str | int | float) and not isinstance(value, bool) else ""
+    match = _RATIO.fullmatch(text.strip())
+    ratio = Fraction(match[0].replace(",", ".")) if match else Fraction(0)
+    if 1 <= ratio <= _LARGEST_RATIO:
+        return ratio
+    reading.problem(at, "not-a-fraction", f"“{_shown(value)}” is not how many times: write 2, or 2.5, up to 10.")
+    return None
+
+
 def _run(value: object, entry: Field, at: str, reading: Reading) -> Fraction | int | None:
     match = _RUN.fullmatch(value.strip()) if isinstance(value, str) else None
     if match is None:
@@ -207,6 +220,7 @@ _READERS = {
     "signed": _signed,
     "grid": _grid,
     "share": _share,
+    "ratio": _ratio,
     "run": _run,
     "amount": _identity,
     "currency": _identity,

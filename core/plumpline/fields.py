@@ -17,11 +17,11 @@ OWN_CLOTH = ("front", "back")
 class Field:
     """One field: its name, the kind of value it holds, and what it means to a maker.
 
-    `kind` is one of: `text`, `id`, `length` (0 or more), `positive` (a length above 0), `signed` (a length that
-    may be negative), `by_side` (one length for width and height, or an object of both), `grid` (a length or "0"),
-    `share` (a fraction lost, from 0 up to but not including 1, as text), `run` (a fraction of a side or a length),
-    `count` (a whole number from 1), `choice`, `amount` (money as text), `currency`, `object`, `list`, `kept` (stored
-    and passed on, not looked at yet), `constant`.
+    `kind` is one of: `text`, `id`, `length` (0 or more), `positive` (a length above 0), `signed` (a length that may be
+    negative), `by_side` (one length for width and height, or an object of both), `grid` (a length or "0"), `share` (a
+    fraction lost, from 0 up to but not including 1, as text), `ratio` (from 1 to 10, as text or a number), `run` (a
+    fraction of a side or a length), `count` (a whole number from 1), `choice`, `amount` (money as text), `currency`,
+    `object`, `list`, `kept` (stored and passed on, not looked at yet), `constant`.
     """
 
     name: str
@@ -116,9 +116,10 @@ EDGE = (
     Field(
         "kind",
         "choice",
-        "plain: a seam; piped: cord in a strip of cloth; trimmed: bought trim, sewn in with the seam.",
+        "plain: a seam; piped: cord in a strip of cloth; flanged: the panels go on flat beyond the pad; "
+        "frilled: a strip of cloth in folds; trimmed: bought trim, sewn in with the seam.",
         required=True,
-        choices=("plain", "piped", "trimmed"),
+        choices=("plain", "piped", "flanged", "frilled", "trimmed"),
     ),
     Field("rims", "choice", "Which of two rims it is on: the front alone, or both.", choices=("front", "both")),
     Field("join", "length", "What each ring, and each hidden join in it, takes more than it goes round."),
@@ -134,6 +135,12 @@ EDGE = (
     Field("joined", "choice", "How strips are joined: mitred, or straight across.", choices=("mitred", "straight")),
     Field("shortest", "length", "The shortest strip worth joining."),
     Field("thickness", "length", "How thick the cloth around the cord is, where it counts."),
+    Field("flange", "positive", "How far a flange reaches beyond the pad on every side."),
+    Field("depth", "positive", "How far a frill stands out."),
+    Field("gather", "choice", "How a frill is drawn up.", choices=("gathered", "pleated")),
+    Field("fullness", "ratio", "How many lengths of strip go into one of the edge."),
+    Field("frill", "choice", "A frill of doubled cloth, or single with a hem.", choices=("doubled", "hemmed")),
+    Field("hem", "length", "What the hem of a single frill takes."),
     Field("pack", "positive", "The length of one pack, where it is sold in packs."),
     Field("hidden_joins", "choice", "How many hidden joins a ring may have.", choices=("none", "one")),
 )

@@ -182,18 +182,26 @@ def knife_edge(cushion, allow):
     size = finished(cushion, ("width", "length"))
     if size is None:
         return [Part(part, cushion["cover"][part], None, None, None) for part in ("front", "back")]
-    w, h = size
+    w, h = (side + 2 * flange_of(cushion, allow) for side in size)
     bottom = allow.seam if in_back(allow) else allow.closing
     width = w + 2 * allow.side
     front = Part("front", cushion["cover"]["front"], width, h + bottom + allow.seam, bottom + Fraction(h, 2))
     return [front, *back_of(cushion, allow, width, h, bottom, allow.seam)]
 
 
+def flange_of(cushion, allow):
+    """By the contract cut sizes are larger by 2 × the flange; left out, it is 2 in or 5 cm (common practice)."""
+    edge = cushion["cover"].get("edge", {"kind": "plain"})
+    if edge["kind"] != "flanged":
+        return 0
+    return nm(edge.get("flange", "5 cm" if allow.job["units"] != "in" else "2 in"))
+
+
 def round_knife_edge(cushion, allow):
     size = finished(cushion, ("diameter",))
     if size is None:
         return [Part(part, cushion["cover"][part], None, None, None, round=True) for part in ("front", "back")]
-    (d,) = size
+    d = size[0] + 2 * flange_of(cushion, allow)
     across, seam = d + 2 * allow.seam, allow.seam
     front = Part("front", cushion["cover"]["front"], across, across, Fraction(across, 2), round=True)
     return [front, *back_of(cushion, allow, across, d, seam, seam, round=not in_back(allow))]
@@ -322,37 +330,58 @@ class Strips:
 
 
 def strips_of(cushion, job):
-    """All that is cut in strips for one entry: by the contract, π · (cord + cloth) + 2 seams, up to 1/4 in or 5 mm."""
+    """All that is cut in strips for one entry."""
+    edge = cushion["cover"].get("edge", {"kind": "plain"})
+    make = {"piped": _piping, "frilled": _frill}.get(edge["kind"])
+    return [make(cushion, edge, job)] if make else []
+
+
+def _piping(cushion, edge, job):
+    """By the contract: π · (cord + cloth) + 2 seams, up to 1/4 in or 5 mm."""
     metric = job["units"] != "in"
-    cover = cushion["cover"]
-    edge = cover.get("edge", {"kind": "plain"})
-    if edge["kind"] != "piped":
-        return []
-    cloth = edge.get("cloth", cover["front"]["cloth"])
+    cloth = edge.get("cloth", cushion["cover"]["front"]["cloth"])
     weight = next(entry for entry in job["cloths"] if entry["id"] == cloth).get("weight")
     tenths = {None: 0, "sheer": 2, "light": 3, "medium": 5, "heavy": 10, "very-heavy": 15}[weight]
     thick = nm(edge["thickness"]) if "thickness" in edge else tenths * NM["mm"] // 10
     cord = nm(edge.get("cord", "4 mm" if metric else "5/32 in"))
     twice = 2 if edge.get("cords") == "double" else 1
     step = nm("5 mm" if metric else "1/4 in")
-    width = math.pi * twice * (cord + thick) + 2 * Allowances(cushion, job).seam
-    width = step * math.ceil(width / step)
-    usual = "both" if cushion["kind"] == "bolster" else "front"
-    rims = 2 if cushion["kind"] != "knife-edge" and edge.get("rims", usual) == "both" else 1
+    width = step * math.ceil((math.pi * twice * (cord + thick) + 2 * Allowances(cushion, job).seam) / step)
     around, curved = _around(cushion)
     closing = nm(edge.get("join", "5 cm" if metric else "2 in"))
     across = nm("25 mm" if metric else "1 in")
-    return [
-        Strips(
-            name="piping",
-            cloth=cloth,
-            count=rims * cushion["quantity"],
-            width=width,
-            ring=around and around + closing,
-            join=across if edge.get("joined") == "straight" else width,
-            bias=edge.get("strip", "bias" if curved else "straight") == "bias",
-        )
-    ]
+    return Strips(
+        name="piping",
+        cloth=cloth,
+        count=_rims(cushion, edge) * cushion["quantity"],
+        width=width,
+        ring=around and around + closing,
+        join=across if edge.get("joined") == "straight" else width,
+        bias=edge.get("strip", "bias" if curved else "straight") == "bias",
+    )
+
+
+def _frill(cushion, edge, job):
+    """Doubled: 2 · depth + 2 seams; single: depth + seam + hem; as long as the edge × fullness and what closes it."""
+    metric = job["units"] != "in"
+    seam, depth = Allowances(cushion, job).seam, nm(edge.get("depth", "7.5 cm" if metric else "3 in"))
+    hem = nm(edge.get("hem", "1.5 cm" if metric else "1/2 in"))
+    fullness = Fraction(str(edge.get("fullness", {"gathered": 2, "pleated": 3}[edge.get("gather", "gathered")])))
+    around, _ = _around(cushion)
+    return Strips(
+        name="frill",
+        cloth=edge.get("cloth", cushion["cover"]["front"]["cloth"]),
+        count=_rims(cushion, edge) * cushion["quantity"],
+        width=depth + seam + hem if edge.get("frill") == "hemmed" else 2 * depth + 2 * seam,
+        ring=around and around * fullness + 2 * seam,
+        join=2 * seam,
+        bias=edge.get("strip") == "bias",
+    )
+
+
+def _rims(cushion, edge):
+    usual = "both" if cushion["kind"] == "bolster" else "front"
+    return 2 if cushion["kind"] != "knife-edge" and edge.get("rims", usual) == "both" else 1
 
 
 def _around(cushion):

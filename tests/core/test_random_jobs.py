@@ -36,6 +36,8 @@ EDGES = [
     {"kind": "piped"},
     {"kind": "piped", "rims": "both", "strip": "bias", "joined": "straight", "cord": "1/4 in"},
     {"kind": "piped", "cords": "double", "thickness": "1/32 in", "join": "1 in"},
+    {"kind": "frilled", "gather": "pleated", "depth": "2 in"},
+    {"kind": "frilled", "frill": "hemmed", "fullness": "1.5", "rims": "both"},
 ]
 
 

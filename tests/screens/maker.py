@@ -190,6 +190,8 @@ class FieldMaker(Maker):
     def enter_choice(self, _job: Document, _values: Document, entry: FieldNames, value: str) -> None:
         self.choose(entry.options[value])
 
+    enter_times = enter_choice
+
     def enter_count(self, _job: Document, _values: Document, entry: FieldNames, value: int) -> None:
         for _ in range(value - 1):
             self.press_named(f"One more: {entry.name}")

@@ -66,6 +66,7 @@ export const clothPath = (id) => `/cloths/${id}`;
 
 const words = {
   choice: (path, value) => optionText(path, value) ?? value,
+  times: (path, value) => optionText(path, value) ?? value,
   length: (path, value) => optionText(path, value) ?? value,
   percent: (_path, value) => say('cloth.percent', { percent: percentOf(value) }),
   signed: (path, value) => `${value.replace(/^[-−]/, '')}, ${sideOf(path, value)}`,

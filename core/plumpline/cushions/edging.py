@@ -1,8 +1,8 @@
-# The edge of a cover that is made of strips of cloth: what is cut for it, what it sews, and how that comes about.
+# The edge of a cover: strips cut for piping or a frill, a flange stitched off, and how each comes about.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import replace
 
 from plumpline.cloth import cut_across, cut_along
@@ -10,27 +10,72 @@ from plumpline.cushions.made import Made
 from plumpline.cushions.rims import Rim, edged_rims
 from plumpline.cushions.stitching import Sewn
 from plumpline.figures import counted
+from plumpline.geometry import outset
 from plumpline.job import HABITS, Cloth, Cushion, Job, name_of
 from plumpline.lengths import write_length
+from plumpline.materials.frills import FULLNESS, Frill, doubled, hemmed
 from plumpline.materials.piping import join_cost, strip_width
 from plumpline.materials.sewing import SEWING
-from plumpline.pieces import Strips
+from plumpline.pieces import Mark, Piece, Strips
 from plumpline.problems import Problem
 
 
 def edged(cover: Made, job: Job) -> Made | list[Problem]:
     """The cover with what is cut and sewn for its edge, or why it cannot have that edge."""
-    edge, rims = cover.cushion.cover.edge, edged_rims(cover)
-    if not edge.is_of_strips:
-        return cover
-    if not rims:
-        text = "Gathered ends have no rim that piping could be sewn to: choose flat ends, or a plain edge."
+    edge = cover.cushion.cover.edge
+    if edge.is_of_strips and not edged_rims(cover):
+        text = f"Gathered ends have no rim that could be {edge.kind}: choose flat ends, or a plain edge."
         return [Problem(f"{cover.cushion.at}/cover/edge/kind", "no-rim", text)]
-    piping = _piping(cover.cushion, rims, job)
-    around = len(rims) * rims[0].length
+    make = _MAKE.get(edge.kind)
+    return make(cover, job) if make else cover
+
+
+def _piped(cover: Made, job: Job) -> Made:
+    rims = edged_rims(cover)
+    piping, around = _piping(cover.cushion, rims, job), len(rims) * rims[0].length
     # The strip is closed around its cord and stitched to the front before both are sewn in with the back.
     sewn = (*cover.sewn, Sewn(around, layers=2, what="fastening"), Sewn(around, layers=3, what="fastening"))
-    return replace(cover, strips=(piping,), sewn=sewn, cutting=(*cover.cutting, *_lines(cover, rims, piping, job)))
+    return replace(cover, strips=(piping,), sewn=sewn, cutting=(*cover.cutting, *_piping_lines(cover, piping, job)))
+
+
+def _frilled(cover: Made, job: Job) -> Made:
+    rims = edged_rims(cover)
+    frill, around = frill_of(cover.cushion, rims[0]), len(rims) * rims[0].length
+    strips = _frill_strips(cover.cushion, rims, frill, job)
+    # Two rows of long stitches to draw it up, its hem if it has one, and once round to hold it on the front.
+    gathers = Sewn(2 * len(rims) * frill.length, layers=2, what="fastening")
+    rows = (gathers, Sewn(around, layers=3, what="fastening"))
+    single = cover.cushion.cover.edge.hem is not None
+    hem = (Sewn(len(rims) * frill.length, layers=3, what="fastening"),) if single else ()
+    lines = _frill_lines(cover.cushion, strips, frill, job)
+    return replace(cover, strips=(strips,), sewn=(*cover.sewn, *rows, *hem), cutting=(*cover.cutting, *lines))
+
+
+def _flanged(cover: Made, job: Job) -> Made | list[Problem]:
+    problems = list(_no_flange(cover))
+    if problems:
+        return problems
+    pieces = tuple(_stitched_off(piece, cover.cushion, job) for piece in cover.pieces)
+    beyond = cover.cushion.cover.edge.beyond
+    outside = 8 * beyond + edged_rims(cover)[0].length
+    told, over_all = (
+        write_length(beyond, job.units),
+        [write_length(nm + 2 * beyond, job.units) for nm in cover.finished.lengths],
+    )
+    line = f"The flange is stitched off {told} inside the edge; over all the cover is {' by '.join(over_all)}."
+    return replace(
+        cover,
+        pieces=pieces,
+        sewn=(*cover.sewn, Sewn(outside, layers=2, what="fastening")),
+        cutting=(*cover.cutting, line),
+    )
+
+
+_MAKE: dict[str, Callable[[Made, Job], Made | list[Problem]]] = {
+    "piped": _piped,
+    "frilled": _frilled,
+    "flanged": _flanged,
+}
 
 
 def is_on_the_bias(cushion: Cushion, rim: Rim) -> bool:
@@ -88,7 +133,7 @@ def _near_corners(rim: Rim, join: int, apart: int) -> tuple[tuple[int, int], ...
     return tuple(spans) if len(spans) > 1 else ()
 
 
-def _lines(cover: Made, rims: tuple[Rim, ...], piping: Strips, job: Job) -> Iterator[str]:
+def _piping_lines(cover: Made, piping: Strips, job: Job) -> Iterator[str]:
     """How the piping comes about."""
     edge, units, cushion = cover.cushion.cover.edge, job.units, cover.cushion
     cloth = job.cloth(piping.cloth)
@@ -96,7 +141,8 @@ def _lines(cover: Made, rims: tuple[Rim, ...], piping: Strips, job: Job) -> Iter
     cord, thick = (write_length(nm, units, 1) for nm in (edge.cord, thickness))
     seam, width, join = (write_length(nm, units) for nm in (piping.seam, piping.width, piping.join))
     wrapped = f"({cord} cord + {thick} cloth)" if thickness else f"{cord} cord"
-    around, closing, ring = (write_length(nm, units) for nm in (rims[0].length, edge.join, piping.length))
+    rim = edged_rims(cover)[0].length
+    around, closing, ring = (write_length(nm, units) for nm in (rim, edge.join, piping.length))
     two = "2 × " if edge.cords == 2 else ""
     lie = "on the bias" if piping.bias else "straight"
     yield f"Piping strips: {two}π × {wrapped} + 2 × {seam} seam, up to {width} wide."
@@ -109,3 +155,67 @@ def _lines(cover: Made, rims: tuple[Rim, ...], piping: Strips, job: Job) -> Iter
     yield f"Each join of strips is {edge.joined} and takes {join}{corners}; the ring is closed at bottom centre."
     if cover.closing.kind == "zip" and cover.closing.at == "bottom":
         yield "The piping goes on the front, the zip on the back under it."
+
+
+def frill_of(cushion: Cushion, rim: Rim) -> Frill:
+    """The frill of one rim; by the fullness that is usual for how it is drawn up, unless another is said."""
+    edge, seam = cushion.cover.edge, cushion.cover.seam
+    fullness = edge.fullness or FULLNESS[edge.gather]
+    if edge.hem is None:
+        return doubled(rim.length, fullness, edge.depth, seam)
+    return hemmed(rim.length, fullness, edge.depth, seam, edge.hem)
+
+
+def _frill_strips(cushion: Cushion, rims: tuple[Rim, ...], frill: Frill, job: Job) -> Strips:
+    edge, seam = cushion.cover.edge, cushion.cover.seam
+    cloth = job.cloth(edge.cloth)
+    return Strips(
+        id=f"{cushion.id}.frill",
+        cushion=cushion.id,
+        part="frill",
+        cloth=cloth.id,
+        edge_at=f"{cushion.at}/cover/edge",
+        count=len(rims) * cushion.quantity,
+        width=_either_way(cloth, frill.width, job.grid),
+        length=_either_way(cloth, frill.length, 0),
+        join=2 * seam,
+        bias=edge.strip == "bias",
+        clear=(),
+        shortest=edge.shortest,
+        seam=seam,
+    )
+
+
+def _frill_lines(cushion: Cushion, strips: Strips, frill: Frill, job: Job) -> Iterator[str]:
+    """How the frill comes about."""
+    edge, units = cushion.cover.edge, job.units
+    depth, seam = write_length(edge.depth, units), write_length(strips.seam, units)
+    wide = f"2 × {depth} + 2 × {seam} seam" if edge.hem is None else f"{depth} + {seam} seam"
+    hem = "" if edge.hem is None else f" + {write_length(edge.hem, units)} hem"
+    kind = "doubled" if edge.hem is None else "single"
+    yield f"A {kind} frill, {edge.gather}: strips {wide}{hem} = {write_length(frill.width, units)} wide."
+    yield f"{counted(strips.count, 'frill', 'frills')}: {frill.working(units)}"
+
+
+def _no_flange(cover: Made) -> Iterator[Problem]:
+    """What keeps a cover from having a flange."""
+    cushion, at = cover.cushion, f"{cover.cushion.at}/cover"
+    if cushion.kind != "knife-edge":
+        text = "A flange goes on round the flat edge of a knife-edge cover: pipe or trim this one, or leave it plain."
+        yield Problem(f"{at}/edge/kind", "rules-contradict", text)
+    elif cover.closing.at == "bottom" and cover.closing.kind != "hand-sewn":
+        text = "Closed in the bottom seam, a cover would open into its flange: close it across the back, or by hand."
+        yield Problem(f"{at}/closure/at", "rules-contradict", text)
+    if cushion.cover.corners.kind == "tapered":
+        text = "A flange keeps its corners: leave them square, or round them."
+        yield Problem(f"{at}/corners/kind", "rules-contradict", text)
+
+
+def _stitched_off(piece: Piece, cushion: Cushion, job: Job) -> Piece:
+    """A whole face with the line that its flange is stitched off along."""
+    if piece.part not in ("front", "back") or cushion.cover.corners.kind == "rounded":
+        return piece
+    beyond = cushion.cover.edge.beyond
+    inner = outset(piece.seam_line, [-beyond] * len(piece.outline))
+    mark = Mark("flange", f"Stitch the flange off, {write_length(beyond, job.units)} inside the seam", inner)
+    return replace(piece, marks=(*piece.marks, mark))

@@ -61,13 +61,14 @@ def knife_edge(cushion: Cushion, job: Job) -> Made | list[Problem]:
     made = tapers or assembled(cushion, job, sized, closing, cuts, lines, sewn)
     if not isinstance(made, Made) or len(made.pieces) > len(cuts):
         return made
-    return replace(made, between_side_seams=width)
+    return replace(made, between_side_seams=front.width)
 
 
 def _panel(name: str, cover: Cover, closing: Closing, finished: Measures) -> Part:
     bottom = closing.allowance if closing.at == "bottom" else cover.seam
     edges = Edges(cover.side_seam, cover.side_seam, bottom, cover.seam)
-    return Part(name, name, _MEASURES, finished["width"], finished["length"], edges)
+    beyond = 2 * cover.edge.beyond
+    return Part(name, name, _MEASURES, finished["width"] + beyond, finished["length"] + beyond, edges)
 
 
 def _seam_line(cover: Cover, closing: Closing, panel: Part, job: Job) -> str:
@@ -77,4 +78,6 @@ def _seam_line(cover: Cover, closing: Closing, panel: Part, job: Job) -> str:
         seam += f", {write_length(cover.side_seam, units)} at the sides"
     if panel.edges.bottom != cover.seam:
         seam += f", {write_length(closing.allowance, units)} at the closing edge"
+    if cover.edge.beyond:
+        seam += f", and {write_length(cover.edge.beyond, units)} for the flange"
     return f"{seam}: panels {size(*panel.plain, units)}."

@@ -35,10 +35,12 @@ def knife_edge_round(cushion: Cushion, job: Job) -> Made | list[Problem]:
         return problems
     seam = cushion.cover.seam
     closing = closing.within(seam)
-    front, back = (round_part(part, part, across, seam) for part in _FACES)
+    beyond = cushion.cover.edge.beyond
+    front, back = (round_part(part, part, across + 2 * beyond, seam) for part in _FACES)
     backs = backs_of(back, closing)
     discs = write_length(front.plain[0], job.units)
-    lines = [f"Seams {write_length(seam, job.units)} all round: discs {discs} across."]
+    flange = f", and {write_length(beyond, job.units)} for the flange" if beyond else ""
+    lines = [f"Seams {write_length(seam, job.units)} all round{flange}: discs {discs} across."]
     lines += back_lines(back, backs, closing, job)
     cuts = cut_panels([opened(front, closing), *backs], cushion, closing, job)
     return assembled(cushion, job, sized, closing, cuts, lines, [Sewn(around, layers=2)])

@@ -86,7 +86,8 @@ class Edge:
     `join` is what each ring and each of its `hidden_joins` takes more than it goes round, in nm. Piping has so many
     `cords` of a thickness `cord` in strips of `cloth`, which lie as `strip` says and are joined as `joined` does, none
     below the `shortest`;
-    `thickness` is that of the cloth. What is None was not said.
+    `thickness` is that of the cloth. A `flange` and the `depth` of a frill are how far they stand out; a frill is drawn
+    up as `gather` says, by its `fullness`, and has a `hem` unless it is doubled (None). What else is None was not said.
     """
 
     kind: str
@@ -101,11 +102,21 @@ class Edge:
     joined: str
     shortest: int
     thickness: int | None
+    flange: int
+    depth: int
+    gather: str
+    fullness: Fraction | None
+    hem: int | None
 
     @property
     def is_of_strips(self) -> bool:
         """Whether strips of cloth are cut for it."""
-        return self.kind == "piped"
+        return self.kind in ("piped", "frilled")
+
+    @property
+    def beyond(self) -> int:
+        """How far the panels go on beyond the pad on every side."""
+        return self.flange if self.kind == "flanged" else 0
 
 
 @dataclass(frozen=True)
@@ -242,8 +253,13 @@ def _edge(values: Values, habits: Habits) -> Edge:
         cloth=values["cloth"],
         strip=values.get("strip"),
         joined=values.get("joined", "mitred"),
-        shortest=values.get("shortest", habits.narrowest),
+        shortest=values.get("shortest", habits.frill_strip if values["kind"] == "frilled" else habits.narrowest),
         thickness=values.get("thickness"),
+        flange=values.get("flange", habits.flange),
+        depth=values.get("depth", habits.frill_depth),
+        gather=values.get("gather", "gathered"),
+        fullness=values.get("fullness"),
+        hem=values.get("hem", habits.frill_hem) if values.get("frill") == "hemmed" else None,
     )
 
 

@@ -19,6 +19,8 @@ class Habits:
     `large_overlap`, and with buttons the `button_overlap`. A zip band `returns` so far round each corner,
     and corners are rounded by the `radius`. Trim takes its `trim_join` more where its ends meet, piping its
     `piping_join`; its `cord` is so thick, and no join of its strips lies nearer to a corner than `clear_of_corner`.
+    A `flange` is so wide, a frill stands out by its `frill_depth`, has its `frill_hem` where it is single,
+    and is joined from strips no shorter than `frill_strip`.
     What is `narrowest` is the least that is worth keeping, or joining on.
     """
 
@@ -42,6 +44,10 @@ class Habits:
     piping_join: int
     cord: int
     clear_of_corner: int
+    flange: int
+    frill_depth: int
+    frill_hem: int
+    frill_strip: int
 
 
 HABITS = {
@@ -66,6 +72,10 @@ HABITS = {
         piping_join=2 * NM_PER_INCH,
         cord=5 * NM_PER_INCH // 32,
         clear_of_corner=3 * NM_PER_INCH,
+        flange=2 * NM_PER_INCH,
+        frill_depth=3 * NM_PER_INCH,
+        frill_hem=NM_PER_INCH // 2,
+        frill_strip=12 * NM_PER_INCH,
     ),
     "cm": Habits(
         seam=15 * NM_PER_CM // 10,
@@ -88,6 +98,10 @@ HABITS = {
         piping_join=5 * NM_PER_CM,
         cord=4 * NM_PER_CM // 10,
         clear_of_corner=75 * NM_PER_CM // 10,
+        flange=5 * NM_PER_CM,
+        frill_depth=75 * NM_PER_CM // 10,
+        frill_hem=15 * NM_PER_CM // 10,
+        frill_strip=30 * NM_PER_CM,
     ),
 }
 HABITS["mm"] = HABITS["cm"]

@@ -14,6 +14,7 @@ _TEXTS = {
     "signed": "A length as text with its unit; a minus sign in front turns it round.",
     "grid": "A length as text with its unit, or “0” for none.",
     "share": "A share as text, from 0 up to but not including 1: “0.03”.",
+    "ratio": "A number from 1 to 10, also as text: “2.5”.",
     "run": "A fraction of the side as text, “1/4”, or a length with its unit.",
     "amount": "An amount of money as text with the decimals of its currency.",
     "currency": "A currency code of ISO 4217.",
@@ -52,6 +53,8 @@ def _value(field: Field) -> Schema:
         return {"const": VERSION if field.name == "version" else field.choices[0]}
     if field.kind == "count":
         return {"type": "integer", "minimum": 1}
+    if field.kind == "ratio":
+        return {"type": ["string", "number"], **_note(field)}
     if field.kind == "kept":
         return {}
     return {"type": "string", "minLength": 0 if field.kind == "text" else 1, **_note(field)}

@@ -1,4 +1,4 @@
-# What is sewn to the edge before the cover is joined: piping, bought trim. One function for each kind of edge.
+# What is sewn to the edge before the cover is joined, or stitched off after: one function for each kind of edge.
 
 from __future__ import annotations
 
@@ -42,6 +42,27 @@ def _piped(bench: Bench) -> Iterator[Step]:
     yield Step("edge", "edge.piping", "Sew on the piping", text, bench.told(around))
 
 
+def _frilled(bench: Bench) -> Iterator[Step]:
+    strips, edge, rims = bench.cover.strips[0], bench.cover.cushion.cover.edge, edged_rims(bench.cover)
+    width, length, around = bench.told(strips.width), bench.told(strips.length), bench.told(rims[0].length)
+    rings = counted(strips.count // bench.cover.cushion.quantity, "ring", "rings")
+    text = f"{width} wide, from {name_of(bench.job.cloth(strips.cloth))}, joined to {rings} of {length} for each cover."
+    yield Step("cut-strips", "edge.frill", "Cut the frill", text, width)
+    fold = "Fold it along its middle." if edge.hem is None else f"Hem its outer edge, {bench.told(edge.hem)}."
+    draw = "sew two rows of long stitches and draw them up" if edge.gather == "gathered" else "lay and pin its pleats"
+    text = f"{fold} Quarter strip and edge; {draw} to {around}, a little fuller at the corners."
+    yield Step("edge", "edge.drawn", "Draw up the frill", text, around)
+    text = f"On {_where(bench)}, cut edges together, quarter on quarter, the frill lying inwards. Sew on the seam line."
+    yield Step("edge", "edge.frill-on", "Sew on the frill", text, around)
+
+
+def _flanged(bench: Bench) -> Iterator[Step]:
+    beyond = bench.told(bench.cover.cushion.cover.edge.beyond)
+    text = f"Turned and pressed, stitch all round {beyond} inside the edge."
+    text += " Leave it open over the opening." if bench.cover.closing.kind == "hand-sewn" else ""
+    yield Step("fill", "edge.flange", "Stitch off the flange", text, beyond)
+
+
 def _trimmed(bench: Bench) -> Iterator[Step]:
     rims = edged_rims(bench.cover)
     if not rims:
@@ -60,10 +81,18 @@ def _where(bench: Bench) -> str:
     return "the faces of front and back" if len(edged_rims(bench.cover)) > 1 else "the face of the front"
 
 
-_EDGES: dict[str, Callable[[Bench], Iterator[Step]]] = {"plain": _plain, "piped": _piped, "trimmed": _trimmed}
+_EDGES: dict[str, Callable[[Bench], Iterator[Step]]] = {
+    "plain": _plain,
+    "piped": _piped,
+    "frilled": _frilled,
+    "flanged": _flanged,
+    "trimmed": _trimmed,
+}
 
 _TEXTS: dict[str, Callable[[Bench], str]] = {
     "plain": lambda _: "plain",
+    "frilled": lambda bench: f"a frill, {bench.cover.cushion.cover.edge.gather}, on {_where(bench)}",
+    "flanged": lambda bench: f"a flange of {bench.told(bench.cover.cushion.cover.edge.beyond)}",
     "piped": lambda bench: f"piped on {_where(bench)}",
     "trimmed": lambda bench: f"bought trim on {_where(bench)}",
 }

@@ -66,6 +66,7 @@ _TITLES = {
     "zip": "Mark the zip",
     "hem": "Mark the hems",
     "taper": "Mark the corner tapers",
+    "flange": "Mark the flange",
 }
 
 
@@ -82,5 +83,6 @@ def _figure(kind: str, bench: Bench) -> str:
         "zip": cover.closing.length,
         "hem": cover.closing.allowance,
         "taper": cover.cushion.cover.corners.depth,
+        "flange": cover.cushion.cover.edge.beyond,
     }
     return bench.told(figures[kind]) if kind in figures else ""

@@ -29,8 +29,9 @@ function closingRows(size, seam) {
 
 // The same for its edge: the cord, how its strips lie, what its ends take where they meet.
 function edgeRows(cushion, size) {
-  const { rims, join, strip, shortest, cord } = size?.edge ?? {};
-  const usual = { kind: undefined, rims: rims && say(`option:/cushions/*/cover/edge/rims=${rims}`), cloth: nameOf(job.value, clothOfFace(job.value, `${cushion}/cover/edge/cloth`)),
+  const { rims, join, strip, shortest, cord, flange, depth, fullness } = size?.edge ?? {};
+  const usual = { kind: undefined, flange: flange?.text, depth: depth?.text, gather: undefined, fullness, frill: undefined,
+    hem: undefined, rims: rims && say(`option:/cushions/*/cover/edge/rims=${rims}`), cloth: nameOf(job.value, clothOfFace(job.value, `${cushion}/cover/edge/cloth`)),
     cord: cord?.text, cords: undefined, strip: strip && say(`option:/cushions/*/cover/edge/strip=${strip}`), joined: undefined,
     join: join?.text, shortest: shortest?.text, thickness: undefined, pack: undefined, hidden_joins: undefined };
   return Object.entries(usual).map(([name, value]) => [`cover/edge/${name}`, value]);

@@ -4,7 +4,7 @@ import { LengthEntry, MeasureField, SignedEntry } from './lengths.js';
 import { CountEntry, MoneyEntry, PercentEntry, TextEntry } from './figures.js';
 
 export const ENTRIES = {
-  choice: ChoiceEntry, cloth: ClothEntry, motif: MotifEntry, currency: CurrencyEntry,
+  choice: ChoiceEntry, times: ChoiceEntry, cloth: ClothEntry, motif: MotifEntry, currency: CurrencyEntry,
   measure: MeasureField, signed: SignedEntry, length: LengthEntry,
   count: CountEntry, money: MoneyEntry, percent: PercentEntry, text: TextEntry,
 };
