@@ -235,6 +235,19 @@ def test_how_a_cover_closes_is_drawn_on_every_kind(gallery: Gallery, closing: st
     expect(both_rims).to_have_count(2)
 
 
+def test_a_frill_stands_out_behind_every_kind_and_a_flange_round_the_flat_ones(gallery: Gallery) -> None:
+    page = gallery("kinds&edge=frilled")
+    drawings = page.locator(".cushion-drawing").filter(has=page.locator(".drawing-frill"))
+    assert drawings.count() >= len(SEEN)
+    page = gallery("kinds&edge=flanged")
+    flat = page.locator(".cushion-drawing").filter(has=page.locator(".drawing-flange"))
+    assert 0 < flat.count() < page.locator(".cushion-drawing").count()
+    whole, face = flat.first.evaluate(
+        "(one) => ['.drawing-flange', '.drawing-face'].map((part) => one.querySelector(part).getBBox().width)"
+    )
+    assert whole > face > 0
+
+
 def test_a_zip_is_drawn_as_long_as_it_is(gallery: Gallery) -> None:
     """10 in of a side of 20 in: half of it."""
     drawing = gallery("kinds&closing=zip").get_by_role("img", name="20 in wide, 16 in high")

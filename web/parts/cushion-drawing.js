@@ -8,7 +8,8 @@
 //   labels       texts beside the dimension lines
 //   focus        the measure drawn in the accent colour, or null
 //   corners      {depth, run} nm for tapered corners, {radius} nm for rounded ones, or null
-//   edge         {kind, rims?}: 'piped' or 'trimmed' rims are drawn, the front's alone or 'both'; null for a plain one
+//   edge         {kind, rims?, nm?}: 'piped', 'trimmed' or 'frilled' rims are drawn, the front's alone or 'both', or a
+//                'flanged' edge; `nm` is how far a flange or frill stands out; null for a plain one
 //   closing      {kind, at?, nm?} as of cushions/closing.js, or null
 //   note         a line of text under the drawing
 // CushionSketch({kind, shape})   the same as a small picture without measures, for a choice of kinds

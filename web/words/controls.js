@@ -12,6 +12,7 @@
 //             "Unit: inches. Change to centimetres" (the names of keys are those of parts/words.js)
 //   signed    as measure, with two radio buttons for the side; the second stands for "-"
 //   choice    radio buttons named by `options`
+//   times     the same; how many times, "2.5"
 //   cloth, motif, currency   radio buttons: the names of the job's cloths, of the cloth's motifs; the currency's code
 //   count     "One more: <name>" and "One less: <name>"
 //   text      a text box of the field's name

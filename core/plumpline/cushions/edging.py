@@ -10,7 +10,7 @@ from plumpline.cushions.made import Made
 from plumpline.cushions.rims import Rim, edged_rims
 from plumpline.cushions.stitching import Sewn
 from plumpline.figures import counted
-from plumpline.geometry import outset
+from plumpline.geometry import circumference, outset
 from plumpline.job import HABITS, Cloth, Cushion, Job, name_of
 from plumpline.lengths import write_length
 from plumpline.materials.frills import FULLNESS, Frill, doubled, hemmed
@@ -57,18 +57,12 @@ def _flanged(cover: Made, job: Job) -> Made | list[Problem]:
         return problems
     pieces = tuple(_stitched_off(piece, cover.cushion, job) for piece in cover.pieces)
     beyond = cover.cushion.cover.edge.beyond
-    outside = 8 * beyond + edged_rims(cover)[0].length
-    told, over_all = (
-        write_length(beyond, job.units),
-        [write_length(nm + 2 * beyond, job.units) for nm in cover.finished.lengths],
-    )
-    line = f"The flange is stitched off {told} inside the edge; over all the cover is {' by '.join(over_all)}."
-    return replace(
-        cover,
-        pieces=pieces,
-        sewn=(*cover.sewn, Sewn(outside, layers=2, what="fastening")),
-        cutting=(*cover.cutting, line),
-    )
+    corners = circumference(2 * beyond) if "diameter" in cover.finished.names else 8 * beyond
+    outside = Sewn(edged_rims(cover)[0].length + corners, layers=2, what="fastening")
+    over_all = " by ".join(write_length(nm + 2 * beyond, job.units) for nm in cover.finished.lengths)
+    told = write_length(beyond, job.units)
+    line = f"The flange is stitched off {told} inside the edge; over all the cover is {over_all}."
+    return replace(cover, pieces=pieces, sewn=(*cover.sewn, outside), cutting=(*cover.cutting, line))
 
 
 _MAKE: dict[str, Callable[[Made, Job], Made | list[Problem]]] = {

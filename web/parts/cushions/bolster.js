@@ -3,7 +3,7 @@ import { html } from '../html.js';
 import { Below, RightOf } from './dimension.js';
 import { Closing } from './closing.js';
 import { FLAT, between, inProportion, placed } from './proportions.js';
-import { Rims } from './rims.js';
+import { Frill, Rims } from './rims.js';
 
 // How wide an end is seen, of its true diameter.
 const SEEN = 0.34;
@@ -19,7 +19,7 @@ function Draw({ measures, labels, focus, edge, closing }) {
   const seam = d * 0.82;
   const lines = { bottom: { along: between([e * 0.6, seam], [e * 0.6 + l, seam]), nm: sure && length } };
   return html`<g transform="translate(${x} ${y})">
-      <path class="drawing-face${unsure}" d=${body} /><path class="drawing-boxing${unsure}" d=${end} />
+      <${Frill} edge=${edge} paths=${[far, end]} scale=${scale} /><path class="drawing-face${unsure}" d=${body} /><path class="drawing-boxing${unsure}" d=${end} />
       <${Rims} edge=${edge} paths=${[far, end]} />
       <${Closing} closing=${closing} lines=${lines} scale=${scale} />
     </g>

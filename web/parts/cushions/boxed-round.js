@@ -3,7 +3,7 @@ import { html } from '../html.js';
 import { Below, LeftOf } from './dimension.js';
 import { Closing } from './closing.js';
 import { SOLID, inProportion, placed } from './proportions.js';
-import { Rims } from './rims.js';
+import { Frill, Rims } from './rims.js';
 
 // How high the round face is seen, of its true diameter.
 const SEEN = 0.4;
@@ -29,7 +29,7 @@ function Draw({ measures, labels, focus, edge, closing }) {
     back: { along: acrossFace(d, e), nm: sure && diameter, hidden: true },
   };
   return html`<g transform="translate(${x} ${y})">
-      <path class="drawing-boxing${unsure}" d=${boxing} /><path class="drawing-face${unsure}" d=${face} />
+      <path class="drawing-boxing${unsure}" d=${boxing} /><${Frill} edge=${edge} paths=${[face, near(t)]} scale=${scale} /><path class="drawing-face${unsure}" d=${face} />
       <${Rims} edge=${edge} room=${t} paths=${[face, near(t)]} />
       <${Closing} closing=${closing} lines=${lines} scale=${scale} />
     </g>

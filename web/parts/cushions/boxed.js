@@ -3,7 +3,7 @@ import { html } from '../html.js';
 import { Below, Dimension, LeftOf } from './dimension.js';
 import { Closing } from './closing.js';
 import { SOLID, between, inProportion, placed } from './proportions.js';
-import { Rims } from './rims.js';
+import { Frill, Rims } from './rims.js';
 
 // How far a length that runs back goes to the right and up, of its true size.
 const BACK = 0.4;
@@ -26,7 +26,7 @@ function Draw({ measures, labels, focus, edge, closing }) {
   };
   return html`<g transform="translate(${x} ${y})">
       <path class="drawing-boxing${unsure}" d=${front} /><path class="drawing-boxing${unsure}" d=${side} />
-      <path class="drawing-face${unsure}" d=${face} />
+      <${Frill} edge=${edge} paths=${[face, `M0 ${b + t}H${w}L${w + b} ${t}`]} scale=${scale} /><path class="drawing-face${unsure}" d=${face} />
       <${Rims} edge=${edge} room=${t} paths=${[face, `M0 ${b + t}H${w}L${w + b} ${t}`]} />
       <${Closing} closing=${closing} lines=${lines} scale=${scale} />
     </g>

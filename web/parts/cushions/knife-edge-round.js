@@ -2,8 +2,8 @@
 import { html } from '../html.js';
 import { Below } from './dimension.js';
 import { Closing } from './closing.js';
-import { FLAT, inProportion, placed } from './proportions.js';
-import { Rims } from './rims.js';
+import { inProportion, placedWithFlange } from './proportions.js';
+import { Frill, Rims } from './rims.js';
 
 /** The lower half of the rim, from left to right. */
 const lowerHalf = (r) => (u, aside = 0) =>
@@ -19,7 +19,7 @@ const circle = (r) => `M0 ${r}A${r} ${r} 0 0 1 ${2 * r} ${r}A${r} ${r} 0 0 1 0 $
 
 function Draw({ measures, labels, focus, edge, closing }) {
   const { diameter, sure } = inProportion(measures, knifeEdgeRound.usual);
-  const { scale, x, y } = placed(diameter, diameter, FLAT);
+  const { scale, beyond, x, y } = placedWithFlange(edge, diameter, diameter);
   const d = diameter * scale;
   const r = d / 2;
   const lines = {
@@ -27,12 +27,14 @@ function Draw({ measures, labels, focus, edge, closing }) {
     back: { along: chord(r), nm: sure && diameter, hidden: true },
   };
   return html`<g transform="translate(${x} ${y})">
+      ${beyond > 0 && html`<circle class="drawing-flange" cx=${r} cy=${r} r=${r + beyond} />`}
+      <${Frill} edge=${edge} paths=${[circle(r)]} scale=${scale} />
       <path class="drawing-face${sure ? '' : ' drawing-unsure'}" d=${circle(r)} />
       <circle class="drawing-stitch" cx=${r} cy=${r} r=${r - 9} />
       <${Rims} edge=${edge} paths=${[circle(r)]} />
       <${Closing} closing=${closing} lines=${lines} scale=${scale} />
     </g>
-    <${Below} x1=${x} x2=${x + d} y=${y + d} text=${labels.diameter} focused=${focus === 'diameter'} />`;
+    <${Below} x1=${x} x2=${x + d} y=${y + d + beyond} text=${labels.diameter} focused=${focus === 'diameter'} />`;
 }
 
 export const knifeEdgeRound = { word: 'roundDrawing', usual: { diameter: 1 }, Draw };

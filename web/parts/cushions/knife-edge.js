@@ -2,8 +2,8 @@
 import { html } from '../html.js';
 import { Below, RightOf } from './dimension.js';
 import { Closing } from './closing.js';
-import { FLAT, between, inProportion, placed } from './proportions.js';
-import { Rims } from './rims.js';
+import { between, inProportion, placedWithFlange } from './proportions.js';
+import { Frill, Rims } from './rims.js';
 
 const BOW = 0.045;
 
@@ -36,19 +36,21 @@ function closingLines(nm, w, l, { taper, radius }) {
 
 function Draw({ measures, labels, focus, corners, edge, closing }) {
   const { width, length, sure } = inProportion(measures, knifeEdge.usual);
-  const { scale, x, y } = placed(width, length, FLAT);
+  const { scale, beyond, x, y } = placedWithFlange(edge, width, length);
   const [w, l] = [width * scale, length * scale];
   const cut = corners && sure ? { taper: taperOf(corners, w, l, scale), radius: (corners.radius ?? 0) * scale } : {};
-  const outline = outlineOf(w, l, cut);
+  const outline = outlineOf(w, l, beyond ? {} : cut);
   const inset = Math.min(9, w * 0.12, l * 0.12);
   return html`<g transform="translate(${x} ${y})">
+      ${beyond > 0 && html`<path class="drawing-flange" d=${rounded(w + 2 * beyond, l + 2 * beyond, cut.radius || 1)} transform="translate(${-beyond} ${-beyond})" />`}
+      <${Frill} edge=${edge} paths=${[outline]} scale=${scale} />
       <path class="drawing-face${sure ? '' : ' drawing-unsure'}" d=${outline} />
       <path class="drawing-stitch" d=${outline} transform="translate(${inset} ${inset}) scale(${(w - 2 * inset) / w} ${(l - 2 * inset) / l})" />
       <${Rims} edge=${edge} paths=${[outline]} />
       <${Closing} closing=${closing} lines=${closingLines(sure && width, w, l, cut)} scale=${scale} />
     </g>
-    <${Below} x1=${x} x2=${x + w} y=${y + l} text=${labels.width} focused=${focus === 'width'} />
-    <${RightOf} x=${x + w} y1=${y} y2=${y + l} text=${labels.length} focused=${focus === 'length'} />`;
+    <${Below} x1=${x} x2=${x + w} y=${y + l + beyond} text=${labels.width} focused=${focus === 'width'} />
+    <${RightOf} x=${x + w + beyond} y1=${y} y2=${y + l} text=${labels.length} focused=${focus === 'length'} />`;
 }
 
 export const knifeEdge = { word: 'cushionDrawing', usual: { width: 1, length: 1 }, Draw };

@@ -19,6 +19,17 @@ export function placed(width, height, room) {
   return { scale, x: room.x + (room.width - width * scale) / 2, y: room.y + (room.height - height * scale) / 2 };
 }
 
+// A flange whose width is not known yet, of the shorter side.
+const USUAL_FLANGE = 0.1;
+
+/** The same for a flat cushion with room for the flange of its edge, which is `beyond` px wide on every side. */
+export function placedWithFlange(edge, width, height) {
+  const nm = edge?.kind === 'flanged' ? edge.nm ?? USUAL_FLANGE * Math.min(width, height) : 0;
+  const { scale, x, y } = placed(width + 2 * nm, height + 2 * nm, FLAT);
+  const beyond = nm * scale;
+  return { scale, beyond, x: x + beyond, y: y + beyond };
+}
+
 /** A point `u` of the way from one point to another, `aside` px to the right of that way. */
 export function between([x1, y1], [x2, y2]) {
   const long = Math.hypot(x2 - x1, y2 - y1) || 1;

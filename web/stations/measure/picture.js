@@ -32,11 +32,18 @@ function closingOf(id, { closure }) {
   return { kind: worked.kind, at: worked.at, nm: (worked.overlap ?? worked.length).nm };
 }
 
+// The edge as the core made it; before that, what is said of it.
+function edgeOf(id, { edge }) {
+  if (!edge) return null;
+  const worked = workedCushions.value.find((cushion) => cushion.id === id)?.edge;
+  return worked?.kind === edge.kind ? { kind: edge.kind, rims: worked.rims, nm: (worked.flange ?? worked.depth)?.nm } : edge;
+}
+
 export function CushionPicture({ cushion, focus, isLabelled }) {
   const { kind, insert, cover } = valueAt(job.value, cushion);
   const texts = Object.fromEntries(measuresOfCushion(job.value, cushion).map((name) => [name, insert[name]]));
   const measures = Object.fromEntries(Object.entries(texts).map(([name, text]) => [name, drawn(text)]));
   return html`<${CushionDrawing} kind=${kind} shape=${insert.shape} measures=${measures} texts=${texts} focus=${focus}
-    labels=${isLabelled ? texts : undefined} edge=${cover.edge} closing=${closingOf(lastOf(cushion), cover)}
+    labels=${isLabelled ? texts : undefined} edge=${edgeOf(lastOf(cushion), cover)} closing=${closingOf(lastOf(cushion), cover)}
     corners=${cornersOf(lastOf(cushion), cover)} />`;
 }
