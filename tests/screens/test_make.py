@@ -35,8 +35,13 @@ def step(page: Page, place: int) -> Locator:
     return page.get_by_role("checkbox").nth(place)
 
 
+def line(page: Page, place: int) -> Locator:
+    """All that is told of that step; touching it ticks it."""
+    return page.locator("label").filter(has=page.get_by_role("checkbox")).nth(place)
+
+
 def tick(maker: Maker, place: int) -> None:
-    maker.touch(maker.page.locator("label").filter(has=maker.page.get_by_role("checkbox")).nth(place))
+    maker.touch(line(maker.page, place))
 
 
 def test_steps_are_ticked_off_by_touch_one_after_the_other_and_stay_so_after_a_restart(
@@ -127,3 +132,23 @@ def test_a_job_that_cannot_be_planned_says_what_to_settle(maker: Maker) -> None:
     maker.open_job(job["name"])
     maker.go_to("make")
     expect(maker.page.get_by_role("alert")).to_contain_text("Measure the width", timeout=ANSWER_MS)
+
+
+def test_a_step_that_reads_otherwise_since_it_was_ticked_says_how_it_read_then(maker: Maker) -> None:
+    name = bring_in(maker.page, "job-harbour-room")
+    to_make(maker, name)
+    for place in (2, 7):  # the front is cut, and the label, which names the cover, is sewn in
+        tick(maker, place)
+    maker.go_to("measure")
+    maker.touch(maker.row("Width"))
+    maker.page.get_by_role("button", name="Delete the last key").tap()
+    maker.press_named("9")
+    maker.press("job.back")
+    maker.go_to("make")
+    front = line(maker.page, 2)
+    expect(front).to_contain_text("19 × 18 in", timeout=ANSWER_MS)
+    expect(step(maker.page, 2)).to_be_checked()
+    expect(front).to_contain_text("Changed since it was ticked. Then: 18 × 18 in. 6 pieces of 18 × 18 in")
+    tick(maker, 2)
+    tick(maker, 2)
+    expect(front).not_to_contain_text("Changed since")

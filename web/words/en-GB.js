@@ -73,6 +73,7 @@ export default {
     'job.problemAt': '{field}: ',
     'job.entryField': '{entry}, {field}',
     'job.stations': 'Stations',
+    'job.changedSince': 'Changed since it was ticked. Then: {then}',
     'job.readingsComing': 'The tape is coming…',
 
     'measure.cushion': 'Cushion {number}',

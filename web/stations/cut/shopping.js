@@ -5,6 +5,7 @@ import { Sheet } from '../../parts/sheet.js';
 import { Tick } from '../../parts/tick.js';
 import { answer } from '../../store/answers.js';
 import { tick, ticked } from '../../store/ticks.js';
+import { changedSince } from '../changed-since.js';
 import { say } from '../../words/words.js';
 
 const workingOf = (id) => answer.value.materials.find((material) => material.id === id)?.working;
@@ -13,7 +14,7 @@ const shops = () => answer.value.shopping ?? [];
 
 const Shop = ({ name, lines }) => html`<section class="stack"><h3 class="section-title">${name}</h3>
   <${Rows}>${lines.map(({ id, text }) => html`<${Tick} key=${id} label=${text} note=${workingOf(id)}
-    isTicked=${ticked.value.includes(id)} onTick=${(isTicked) => tick(id, isTicked)} />`)}<//></section>`;
+    problem=${changedSince(id, text)} isTicked=${ticked.value.includes(id)} onTick=${(isTicked) => tick(id, isTicked, text)} />`)}<//></section>`;
 
 export function Shopping() {
   const [open, setOpen] = useState(false);
