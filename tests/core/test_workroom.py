@@ -464,3 +464,69 @@ def test_a_motif_of_a_cloth_that_could_not_be_read_is_still_a_motif():
     )
     facts = [fact["text"] for fact in plan(document, "quick")["workroom"][0]["facts"]]
     assert "the motif in the middle of the finished face" in facts
+
+
+def piped(document, **edge):
+    return changed(document, "/cushions/0/cover/edge", {"kind": "piped", "cloth": "k2", **edge})
+
+
+def in_two_cloths(document):
+    return changed(document, "/cloths", [*document["cloths"], cloth("54 in", id="k2", name="ochre")])
+
+
+def test_piping_is_on_the_front_before_the_zip_that_lies_under_it():
+    """Common practice: in a piped cover the piping is on the front, the zip on the back under it."""
+    told = steps(sheet_of(piped(in_two_cloths(one_cover({"kind": "zip"})))))
+    names = list(told)
+    assert names.index("edge.strips") < names.index("edge.piping") < names.index("closure.zip")
+    assert names.index("closure.zip") < names.index("join.faces")
+    assert told["closure.zip"]["text"].startswith("Face down on the edged side of the front,")
+    assert "Turn 3/4 in of the back under" in told["closure.zip"]["text"]
+    assert told["closure.zip"]["figure"] == "15 in"
+
+
+@pytest.mark.parametrize(("rims", "under"), [("front", False), ("both", True)])
+def test_a_zip_in_the_back_seam_of_a_box_lies_under_piping_only_where_that_rim_is_piped(rims, under):
+    document = piped(in_two_cloths(boxed(closure={"kind": "zip", "at": "bottom"})), rims=rims)
+    told = steps(sheet_of(document))
+    assert ("Turn 1/2 in of the boxing under" in told["closure.zip"]["text"]) == under
+    assert (list(told).index("edge.piping") < list(told).index("closure.zip")) == under
+
+
+def test_piping_at_the_ends_of_a_bolster_leaves_the_zip_along_its_body_as_it_is():
+    told = steps(sheet_of(piped(in_two_cloths(bolster(closure={"kind": "zip"})), rims="both")))
+    assert told["closure.zip"]["text"].startswith("Fold the body")
+    assert list(told).index("closure.zip") < list(told).index("edge.piping")
+
+
+def test_the_cloth_of_piping_is_looked_over_and_squared_like_any_other():
+    sheet = sheet_of(piped(in_two_cloths(one_cover())))
+    assert {"make:cloth:k1:check", "make:cloth:k2:check", "make:cloth:k2:square"} <= {s["id"] for s in sheet["steps"]}
+    assert "on ochre the top points away" in facts(sheet)["Top edge"]
+
+
+def test_cloths_without_a_top_are_told_together():
+    """The bench of the parlour: a print with a top, and three cloths that may lie any way."""
+    told = facts(sheet_of(example("parlour-bench")))["Top edge"]
+    assert told == (
+        "arrow up on every piece; on print the top points away from the cut end; "
+        "plain, calico and stockinette have no top, but all faces lie the same way"
+    )
+
+
+def test_layers_are_cut_after_what_is_seen_and_a_slip_cloth_is_put_on_once():
+    told = steps(sheet_of(example("parlour-bench")))
+    names = list(told)
+    assert names.index("cut.boxing") < names.index("cut.interlining") < names.index("cut.wrap")
+    assert told["cut.wrap"]["title"] == "Cut the slip-cloth"
+    assert "slip-cloth" not in told["fill"]["text"]
+
+
+def test_a_mark_on_all_of_a_part_is_told_by_the_name_of_the_part():
+    """The protector of the parlour's bench is in seven pieces, all of which have the arrow; interlining has none."""
+    (arrow,) = [mark for mark in sheet_of(example("parlour-bench"))["marks"] if mark["kind"] == "top"]
+    assert arrow["on"] == "front, back, boxing, protector and slip-cloth"
+    (arrow,) = [mark for mark in sheet_of(example("window-bench"))["marks"] if mark["kind"] == "top"]
+    assert arrow["on"] == "every piece"
+    (opening, _) = [mark for mark in sheet_of(example("parlour-bench"))["marks"] if mark["kind"] == "opening"]
+    assert opening["on"] == "back left"

@@ -9,13 +9,13 @@ import { html, useId } from './html.js';
 import { Fractions } from './figure.js';
 import { Icon } from './icon.js';
 
-const Box = ({ number, isTicked }) => html`<span class="tick-box${number ? ' tick-box-numbered' : ''}" aria-hidden="true">
+const Box = ({ number, isTicked }) => html`<span class="tick-box" aria-hidden="true">
   ${isTicked ? html`<${Icon} name="check" size=${20} />` : number}</span>`;
 
 export function Tick({ label, note, number, figure, isNow, problem, isTicked, onTick }) {
   const id = useId();
   const described = [problem && `${id}-problem`, figure && `${id}-figure`, note && `${id}-note`].filter(Boolean).join(' ') || undefined;
-  return html`<label class="row tick${isNow ? ' tick-now' : ''}" aria-current=${isNow ? 'step' : undefined}>
+  return html`<label class="row tick${number ? ' tick-numbered' : ''}${isNow ? ' tick-now' : ''}" aria-current=${isNow ? 'step' : undefined}>
     <input type="checkbox" checked=${isTicked} aria-labelledby="${id}-label" aria-describedby=${described}
       onChange=${(event) => onTick(event.currentTarget.checked)} />
     <${Box} number=${number} isTicked=${isTicked} />

@@ -89,7 +89,7 @@ class _OnPaper:
     def _marks(self) -> None:
         self._heading("Marks")
         for mark in self._sheet.marks:
-            self._column.row([Cell(", ".join(mark.pieces), 35), Cell(mark.text, 65)])
+            self._column.row([Cell(mark.text, 60), Cell(mark.on, 40)])
 
     def _steps(self) -> None:
         self._heading("Steps")

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 
+from plumpline.cushions.rims import edged_rims
 from plumpline.figures import counted
 from plumpline.lengths import UNITS
 from plumpline.materials.fastenings import TIE, buttons, ties
@@ -33,6 +34,9 @@ _WAYS_IN = {
 def _zip(bench: Bench) -> Iterator[Step]:
     closing = bench.cover.closing
     length, seam = bench.told(closing.length), bench.told(closing.allowance)
+    if _at_edged_seam(bench):
+        yield Step("closure-at-edge", "closure.zip", "Put in the zip", _zip_under_edge(bench), length)
+        return
     text = f"{_ZIP_BETWEEN[closing.at](bench)}, {seam} seam. {_beside_zip(bench)}, and press the seam open. "
     text += "Sew the zip in under the tacking, both sides, and take the tacking out."
     yield Step("closure", "closure.zip", "Put in the zip", text, length)
@@ -41,6 +45,24 @@ def _zip(bench: Bench) -> Iterator[Step]:
         high = bands[0].length + bands[1].length - 2 * closing.allowance
         text = f"With its zip the band measures {bench.told(high)} from cut edge to cut edge, as the boxing does."
         yield Step("closure", "closure.band", "Measure the zip band", text, bench.told(high))
+
+
+def _at_edged_seam(bench: Bench) -> bool:
+    """Whether the zip lies in a seam that piping or trim is sewn into."""
+    rims = len(edged_rims(bench.cover))
+    return bench.cover.closing.at == "bottom" and rims > {"knife-edge": 0, "boxed": 1}.get(bench.cover.cushion.kind, 2)
+
+
+def _zip_under_edge(bench: Bench) -> str:
+    """A zip beneath piping or trim (common practice): that is on the front, the zip on the back under it."""
+    edged, plain = ("back", "boxing") if bench.cover.cushion.kind == "boxed" else ("front", "back")
+    text = (
+        f"Face down on the edged side of the {edged}, its teeth close to the edging: sew it on beside the cord or lip. "
+    )
+    text += (
+        f"Turn {bench.told(bench.cover.closing.allowance)} of the {plain} under, lay the fold over the teeth as far as "
+    )
+    return f"{text}the edging, and sew it to the other side of the zip. Sew the seam at both its ends."
 
 
 def _beside_zip(bench: Bench) -> str:

@@ -11,8 +11,7 @@ from plumpline.workroom.step import Bench, Step
 
 def steps(bench: Bench) -> Iterator[Step]:
     """The steps for each cloth of the cover."""
-    for id_ in dict.fromkeys(piece.face.cloth for piece in bench.cover.pieces):
-        cloth = bench.job.cloth(id_)
+    for cloth in bench.cloths:
         yield _check(cloth, bench)
         yield from _wash(cloth)
         yield _square(cloth, bench)

@@ -16,6 +16,10 @@ _STAGES: dict[str, Stage] = {
     "piping": "cut-strips",
     "flange": "cut-strips",
     "frill": "cut-strips",
+    "lining": "cut-layers",
+    "interlining": "cut-layers",
+    "protector": "cut-layers",
+    "wrap": "cut-layers",
 }
 
 

@@ -114,13 +114,16 @@ _UP = {
 
 def _top(bench: Bench) -> str:
     """How the arrow that every piece has lies on each cloth."""
-    cloths = dict.fromkeys(piece.face.cloth for piece in bench.cover.pieces)
-    return f"arrow up on every piece; {'; '.join(_lies(bench.job.cloth(id_)) for id_ in cloths)}"
+    lies = [_lies(cloth) for cloth in bench.cloths if cloth.direction != "any"]
+    without = [name_of(cloth) for cloth in bench.cloths if cloth.direction == "any"]
+    if without:
+        lies.append(
+            f"{listed(without)} {'has' if len(without) == 1 else 'have'} no top, but all faces lie the same way"
+        )
+    return f"arrow up on every piece; {'; '.join(lies)}"
 
 
 def _lies(cloth: Cloth) -> str:
-    if cloth.direction == "any":
-        return f"{name_of(cloth)} has no top, but all faces lie the same way"
     also = ", or the other way round" if cloth.direction == "two-way" else ""
     return f"on {name_of(cloth)} the top points {_UP[cloth.up]}{also}"
 

@@ -41,7 +41,7 @@ def _trimmed(bench: Bench) -> Iterator[Step]:
 def _fill(bench: Bench) -> str:
     cushion = bench.cover.cushion
     text = f"With a pad of {told(bench.cover.pad.size, bench.job.units)}, top to top."
-    if cushion.insert.fill == "foam":
+    if cushion.insert.fill == "foam" and "wrap" not in cushion.cover.layers:
         return f"{text} A slip-cloth round the foam lets it glide in."
     filling = filling_of(bench.cover.pad.size, cushion.insert.fill, bench.job.units)
     return f"{text} Filled loose, it takes {filling.text}." if filling else text

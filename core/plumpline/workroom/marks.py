@@ -7,36 +7,51 @@ from dataclasses import dataclass
 
 from plumpline.figures import bare, listed
 from plumpline.pieces import Mark, Piece
-from plumpline.workroom.step import Bench, Step
+from plumpline.workroom.step import Bench, Step, family_name, family_of
 
 
 @dataclass(frozen=True)
 class Chalked:
-    """A mark with the pieces that it is chalked on, and where."""
+    """A mark with the pieces that it is chalked on, in words (`on`) and each by itself, and where on them."""
 
     kind: str
+    on: str
     pieces: tuple[str, ...]
     text: str
 
 
 def chalked(bench: Bench) -> list[Chalked]:
     """Every mark of the cover, those of the same words on several pieces together."""
-    together: dict[tuple[str, str], list[str]] = {}
+    together: dict[tuple[str, str], list[Piece]] = {}
     for piece in bench.cover.pieces:
         for kind, text in _of_piece(piece, bench):
-            together.setdefault((kind, text), []).append(piece.called)
-    return [Chalked(kind, tuple(pieces), text) for (kind, text), pieces in together.items()]
+            together.setdefault((kind, text), []).append(piece)
+    return [
+        Chalked(kind, _called(pieces, bench), tuple(piece.called for piece in pieces), text)
+        for (kind, text), pieces in together.items()
+    ]
+
+
+def _called(pieces: list[Piece], bench: Bench) -> str:
+    """Several pieces in words: all of a family by its name, all there are as every piece."""
+    if len(pieces) == len(bench.cover.pieces) > 2:
+        return "every piece"
+    whole = [family for family in dict.fromkeys(map(family_of, pieces)) if set(bench.parts(family)) <= set(pieces)]
+    names = (family_name(family_of(piece)) if family_of(piece) in whole else piece.called for piece in pieces)
+    return listed(list(dict.fromkeys(names)))
 
 
 def _of_piece(piece: Piece, bench: Bench) -> Iterator[tuple[str, str]]:
     """The kinds of marks on a piece with their words, and of those along a straight edge how far from the left."""
     alike: dict[tuple[str, str], list[Mark]] = {}
     for mark in piece.marks:
-        alike.setdefault((mark.kind, mark.text), []).append(mark)
+        alike.setdefault((mark.kind, _SAID.get(mark.kind, mark.text)), []).append(mark)
     for (kind, text), marks in alike.items():
         yield kind, text if piece.shape == "circle" or kind not in _ALONG_AN_EDGE else _placed(text, marks, bench)
 
 
+# What a mark is called on the sheet, where that is not what stands beside it on the piece.
+_SAID = {"top": "Arrow to the top edge"}
 _ALONG_AN_EDGE = ("opening", "zip", "notch")
 
 
@@ -53,9 +68,7 @@ def steps(bench: Bench) -> Iterator[Step]:
     yield Step("mark", "mark.middles", "Mark tops and middles", text)
     marks = chalked(bench)
     for kind, title in _TITLES.items():
-        told = [
-            f"{listed(list(mark.pieces)).capitalize()}: {_within(mark.text)}." for mark in marks if mark.kind == kind
-        ]
+        told = [f"{mark.on.capitalize()}: {_within(mark.text)}." for mark in marks if mark.kind == kind]
         if told:
             yield Step("mark", f"mark.{kind}", title, " ".join(told), _figure(kind, bench))
 

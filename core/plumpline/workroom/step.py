@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from typing import Literal, get_args
 
 from plumpline.cushions.made import Made
-from plumpline.job import Job
+from plumpline.job import Cloth, Job
 from plumpline.lengths import write_length
 from plumpline.pieces import Piece
 
@@ -23,11 +23,13 @@ Stage = Literal[
     "cut-faces",
     "cut-boxing",
     "cut-strips",
+    "cut-layers",
     "mark",
     "overlock",
     "make-up",
     "closure",
     "edge",
+    "closure-at-edge",
     "label",
     "join",
     "taper",
@@ -66,6 +68,12 @@ class Bench:
         """A length in the units of the job."""
         return write_length(nm, self.job.units)
 
+    @property
+    def cloths(self) -> list[Cloth]:
+        """Every cloth that the cover is cut from."""
+        cut = [piece.face.cloth for piece in self.cover.pieces] + [strips.cloth for strips in self.cover.strips]
+        return [self.job.cloth(id_) for id_ in dict.fromkeys(cut)]
+
     def parts(self, *families: str) -> list[Piece]:
         """The pieces of those families of parts, in the order of the cover."""
         return [piece for piece in self.cover.pieces if family_of(piece) in families]
@@ -78,4 +86,4 @@ def family_of(piece: Piece) -> str:
 
 def family_name(family: str) -> str:
     """What the pieces of a family are called together: "zip band", "ends"."""
-    return "ends" if family == "end" else family.replace("-", " ")
+    return {"end": "ends", "wrap": "slip-cloth"}.get(family, family.replace("-", " "))

@@ -4,7 +4,7 @@ import { Fractions } from '../../parts/figure.js';
 import { Row, Rows } from '../../parts/row.js';
 import { say } from '../../words/words.js';
 
-const Lines = ({ title, lines }) => html`<section class="stack"><h2 class="section-title">${title}</h2>
+const Lines = ({ lines }) => html`<section class="stack"><h2 class="section-title">${say('make.sheet')}</h2>
   <${Rows}>${lines.map(({ name, text }) => html`<div key=${name + text} class="row fact"><p class="fact-name">${name}</p>
     <p class="fact-text"><${Fractions} text=${text} /></p></div>`)}<//></section>`;
 
@@ -12,8 +12,12 @@ const Pieces = ({ pieces }) => html`<section class="stack"><h2 class="section-ti
   <${Rows}>${pieces.map(({ piece, count, label, size, cloth }) => html`
     <${Row} key=${piece} label=${say('make.piece', { count, label })} value=${size} note=${cloth} />`)}<//></section>`;
 
+const Marks = ({ marks }) => html`<section class="stack"><h2 class="section-title">${say('make.marks')}</h2>
+  <${Rows}>${marks.map(({ on, text }) => html`<div key=${on + text} class="row mark"><p class="fact-text"><${Fractions} text=${text} /></p>
+    <p class="note">${on}</p></div>`)}<//></section>`;
+
 export const Facts = ({ sheet }) => html`<div class="facts stack">
-    <${Lines} title=${say('make.sheet')} lines=${sheet.facts} />
+    <${Lines} lines=${sheet.facts} />
     <${Pieces} pieces=${sheet.pieces} />
-    <${Lines} title=${say('make.marks')} lines=${sheet.marks.map(({ pieces, text }) => ({ name: pieces.join(', '), text }))} />
+    <${Marks} marks=${sheet.marks} />
   </div>`;
