@@ -107,9 +107,7 @@ def _lapped(bench: Bench) -> Iterator[Step]:
         )
     overlap = bench.told(closing.overlap)
     text = f"Back 1 over back 2, both face up, {overlap} over each other; tack both sides."
-    heights = {piece.length for piece in bench.parts("front")}
-    if len(heights) == 1:
-        text += f" Closed, the back is cut as high as the front: {bench.told(min(heights))}."
+    text += f" Closed, the back is cut as high as the front: {bench.told(bench.parts('front')[0].length)}."
     yield Step("closure", "closure.overlap", "Lay the backs over each other", text, overlap)
     if closing.kind == "buttons":
         text = "On back 2, under the middle of each buttonhole. Pull each once: none may come off."
