@@ -530,3 +530,23 @@ def test_a_mark_on_all_of_a_part_is_told_by_the_name_of_the_part():
     assert arrow["on"] == "every piece"
     (opening, _) = [mark for mark in sheet_of(example("parlour-bench"))["marks"] if mark["kind"] == "opening"]
     assert opening["on"] == "back left"
+
+
+def test_a_flange_is_measured_with_the_rest_until_it_is_stitched_off():
+    """73 × 48 cm with a flange of 5 cm on every side: 83 × 58 cm from seam to seam."""
+    told = steps(sheet_of(example("guest-room")))
+    assert told["press"]["figure"] == "83 × 58 cm"
+    assert list(told).index("press") < list(told).index("edge.flange") < list(told).index("fill")
+
+
+@pytest.mark.parametrize(
+    ("finish", "title"), [("trimmed", "Trim the seams"), ("overlocked-together", "Overlock the seams")]
+)
+def test_allowances_are_finished_once_they_are_sewn_and_before_the_cover_is_turned(finish, title):
+    """Pinking shears or an overlocker after sewing, to 3/8 in (common practice)."""
+    sheet = sheet_of(one_cover(seam_finish=finish))
+    names = list(steps(sheet))
+    assert steps(sheet)["seams"]["title"] == title
+    assert "overlock" not in names
+    assert names.index("join.faces") < names.index("seams") < names.index("turn")
+    assert steps(sheet)["seams"]["figure"] in facts(sheet)["Cut edges"]

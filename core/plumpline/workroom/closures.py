@@ -48,13 +48,13 @@ def _zip(bench: Bench) -> Iterator[Step]:
 
 
 def _at_edged_seam(bench: Bench) -> bool:
-    """Whether the zip lies in a seam that piping or trim is sewn into."""
+    """Whether the zip lies in a seam that piping, a frill or trim is sewn into."""
     rims = len(edged_rims(bench.cover))
     return bench.cover.closing.at == "bottom" and rims > {"knife-edge": 0, "boxed": 1}.get(bench.cover.cushion.kind, 2)
 
 
 def _zip_under_edge(bench: Bench) -> str:
-    """A zip beneath piping or trim (common practice): that is on the front, the zip on the back under it."""
+    """A zip beneath what is on the edge (common practice): that is on the front, the zip on the back under it."""
     edged, plain = ("back", "boxing") if bench.cover.cushion.kind == "boxed" else ("front", "back")
     text = (
         f"Face down on the edged side of the {edged}, its teeth close to the edging: sew it on beside the cord or lip. "

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from plumpline.cushions.filling import filling_of
 from plumpline.cushions.finish import trimmed_to
 from plumpline.figures import told
+from plumpline.measures import Measures
 from plumpline.workroom.closures import way_in
 from plumpline.workroom.identity import code_of, label_of
 from plumpline.workroom.step import Bench, Step
@@ -14,18 +15,23 @@ from plumpline.workroom.step import Bench, Step
 
 def steps(bench: Bench) -> Iterator[Step]:
     """The steps that every cover has."""
-    finished = told(bench.cover.finished, bench.job.units)
     label, code = label_of(bench.cover, bench.job), code_of(bench.cover.cushion, bench.job)
     text = f"Into an allowance that stays inside: {label}. Washed, covers look alike without it."
     yield Step("label", "label", "Sew in the label", text, code)
     yield from _trimmed(bench)
     text = f"Through {way_in(bench)}. Push the seams out from inside with something blunt."
     yield Step("turn", "turn", "Turn it right side out", text)
-    text = (
-        f"Seams first, through a cloth; pile only from the back, with steam. From seam to seam it measures {finished}."
-    )
-    yield Step("press", "press", "Press and measure", text, finished)
+    sewn = _from_seam_to_seam(bench)
+    text = f"Seams first, through a cloth; pile only from the back, with steam. From seam to seam it measures {sewn}."
+    yield Step("press", "press", "Press and measure", text, sewn)
     yield Step("fill", "fill", "Fill it", _fill(bench), told(bench.cover.pad.size, bench.job.units))
+
+
+def _from_seam_to_seam(bench: Bench) -> str:
+    """What a cover measures once it is turned: its finished size, and a flange beyond that on every side."""
+    flange = 2 * bench.cover.cushion.cover.edge.beyond
+    over_all = Measures(tuple((name, nm + flange) for name, nm in bench.cover.finished))
+    return told(over_all, bench.job.units)
 
 
 def _trimmed(bench: Bench) -> Iterator[Step]:
