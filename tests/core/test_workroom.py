@@ -543,7 +543,7 @@ def test_a_flange_is_measured_with_the_rest_until_it_is_stitched_off():
     ("finish", "title"), [("trimmed", "Trim the seams"), ("overlocked-together", "Overlock the seams")]
 )
 def test_allowances_are_finished_once_they_are_sewn_and_before_the_cover_is_turned(finish, title):
-    """Pinking shears or an overlocker after sewing, to 3/8 in (common practice)."""
+    """After sewing, the allowances of a seam can still be cut back or run through the overlocker (common practice)."""
     sheet = sheet_of(one_cover(seam_finish=finish))
     names = list(steps(sheet))
     assert steps(sheet)["seams"]["title"] == title
