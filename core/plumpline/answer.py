@@ -46,10 +46,12 @@ def cover_answer(cover: Made, job: Job) -> Json:
         "smaller_by": _smaller_by(cover, units),
         "rule": cover.fit.rule,
         "pad": told_each(cover.pad.size, units),
+        **_outlines(cover),
         "opening": figure(closing.length, units) if closing.kind == "hand-sewn" else None,
         "closing": {
             "kind": closing.kind,
             "at": closing.at,
+            "side": closing.side,
             "edge": figure(closing.edge, units),
             "length": figure(closing.length, units),
             "allowance": figure(closing.allowance, units),
@@ -82,8 +84,18 @@ def _edge(cover: Made, units: str) -> Json:
     return told
 
 
+def _outlines(cover: Made) -> Json:
+    """The outlines of the pad and of the finished cover, where they are neither squares nor rounds."""
+    if not cover.outline:
+        return {}
+    return {
+        "pad_outline": [list(point) for point in cover.pad.outline],
+        "outline": [list(point) for point in cover.outline],
+    }
+
+
 def _filling(cover: Made, units: str) -> Json | None:
-    filling = filling_of(cover.pad.size, cover.cushion.insert.fill, units)
+    filling = filling_of(cover.pad.size, cover.cushion.insert.fill, units, cover.pad.outline)
     if filling is None:
         return None
     return {

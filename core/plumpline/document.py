@@ -20,6 +20,7 @@ _HALF_LETTER = re.compile("[\ud800-\udfff]")
 _LONGEST_TEXT = 2000
 _LARGEST_SHOWN = 10**15
 _MOST_ENTRIES = 500
+_MOST_CORNERS = 24
 
 Values = dict[str, Any]
 
@@ -202,6 +203,52 @@ def _list(value: object, entry: Field, at: str, reading: Reading) -> list[Values
     return [read_fields(item, entry.fields, f"{at}/{index}", reading) for index, item in enumerate(value)]
 
 
+def _lengths(value: object, entry: Field, at: str, reading: Reading) -> list[int | None] | None:
+    """Lengths one after the other; None for each that is not measured yet."""
+    if not isinstance(value, list) or len(value) > _MOST_CORNERS:
+        reading.problem(at, "not-a-job", f"“{entry.name}” is a list of at most {_MOST_CORNERS} lengths.")
+        return None
+    return [_yet_to_tape(item, entry, f"{at}/{index}", reading) for index, item in enumerate(value)]
+
+
+def _yet_to_tape(value: object, entry: Field, at: str, reading: Reading) -> int | None:
+    return None if value == "" else _positive(value, entry, at, reading)
+
+
+def _diagonals(value: object, entry: Field, at: str, reading: Reading) -> list[tuple[int, int, int | None]] | None:
+    """Two corners and the length from one to the other; None for a length that is not measured yet."""
+    if not isinstance(value, list) or len(value) > _MOST_CORNERS:
+        reading.problem(at, "not-a-job", f"“{entry.name}” is a list of at most {_MOST_CORNERS} diagonals.")
+        return None
+    found = []
+    for index, item in enumerate(value):
+        if not isinstance(item, list) or len(item) != 3:
+            text = "A diagonal is told as two corners and a length: [0, 2, “81 in”]."
+            reading.problem(f"{at}/{index}", "not-a-job", text)
+            continue
+        one, other = (_corner(item[end], entry, f"{at}/{index}/{end}", reading) for end in (0, 1))
+        length = _yet_to_tape(item[2], entry, f"{at}/{index}/2", reading)
+        if one is not None and other is not None:
+            found.append((one, other, length))
+    return found
+
+
+def _corner(value: object, _: Field, at: str, reading: Reading) -> int | None:
+    if type(value) is int and 0 <= value < _MOST_CORNERS:
+        return value
+    text = f"“{_shown(value)}” is not the number of a corner: whole, from 0 for the front left one."
+    reading.problem(at, "no-such-corner", text)
+    return None
+
+
+def _corners(value: object, entry: Field, at: str, reading: Reading) -> list[int] | None:
+    if not isinstance(value, list) or len(value) > _MOST_CORNERS:
+        reading.problem(at, "not-a-job", f"“{entry.name}” is a list of at most {_MOST_CORNERS} corners.")
+        return None
+    found = [_corner(item, entry, f"{at}/{index}", reading) for index, item in enumerate(value)]
+    return [corner for corner in found if corner is not None]
+
+
 def _kept(value: object, entry: Field, at: str, reading: Reading) -> object:
     text = f"“{entry.name}” is kept with the job, but this version does not look at it yet."
     reading.questions.append(Problem(at, "not-used-yet", text))
@@ -226,5 +273,9 @@ _READERS = {
     "currency": _identity,
     "object": _object,
     "list": _list,
+    "lengths": _lengths,
+    "diagonals": _diagonals,
+    "corner": _corner,
+    "corners": _corners,
     "kept": _kept,
 }

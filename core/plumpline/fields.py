@@ -21,7 +21,9 @@ class Field:
     negative), `by_side` (one length for width and height, or an object of both), `grid` (a length or "0"), `share` (a
     fraction lost, from 0 up to but not including 1, as text), `ratio` (from 1 to 10, as text or a number), `run` (a
     fraction of a side or a length), `count` (a whole number from 1), `choice`, `amount` (money as text), `currency`,
-    `object`, `list`, `kept` (stored and passed on, not looked at yet), `constant`.
+    `object`, `list`, `lengths` (one above 0 after the other, "" where the tape has not been laid yet), `diagonals` (two
+    corners and a length each), `corner` (the number of one, from 0), `corners`, `kept` (stored and passed on, not
+    looked at yet), `constant`.
     """
 
     name: str
@@ -90,11 +92,18 @@ LABEL = (
 )
 
 INSERT = (
-    Field("shape", "choice", "The shape of the pad.", required=True, choices=("rectangle", "round", "bolster")),
+    Field(
+        "shape", "choice", "The shape of the pad.", required=True, choices=("rectangle", "round", "bolster", "polygon")
+    ),
     Field("width", "positive", "Side to side, pressed flat, seam to seam."),
     Field("length", "positive", "The height as it stands, seam to seam; from end to end of a bolster."),
     Field("diameter", "positive", "Across the middle of a round, pressed flat, seam to seam; across a bolster's end."),
     Field("thickness", "positive", "How high a boxed pad stands on its plate."),
+    Field("sides", "lengths", "The sides of a straight-sided outline, anticlockwise from its front left corner."),
+    Field(
+        "diagonals", "diagonals", "From corner to corner, each as [corner, corner, length]; 0 is the front left one."
+    ),
+    Field("notches", "corners", "The corners that turn inwards, counted like those of the diagonals."),
     Field(
         "fill",
         "choice",
@@ -159,6 +168,7 @@ CLOSURE = (
         "Where it is closed: in the bottom seam, across the back or in the boxing.",
         choices=("bottom", "back", "boxing"),
     ),
+    Field("side", "corner", "The side of a straight-sided outline that it lies on, named by the corner it starts at."),
     Field("opening", "positive", "The length left open to fill the cover."),
     Field("seam", "positive", "The seam allowance at the closing edge, where it differs."),
     Field("length", "positive", "The length of the zip."),
@@ -235,6 +245,7 @@ CUSHION = (
     Field("id", "id", "A short name that stays the same.", required=True),
     Field("name", "text", "What the maker calls it."),
     Field("quantity", "count", "How many of this cover.", required=True),
+    Field("mirrored", "count", "How many of them are made the other way round, as one of a left and right pair is."),
     Field("kind", "choice", "The kind of cover.", required=True, choices=tuple(FACES_OF)),
     Field("size_from", "choice", "Whether the pad or the finished size was given.", choices=("insert", "finished")),
     Field("insert", "object", "The pad, or the finished size wanted.", required=True, fields=INSERT),

@@ -57,16 +57,26 @@ def distance(one: Point, other: Point) -> int:
 
 def perimeter(outline: Sequence[Point]) -> int:
     """All sides of an outline together, in nm, each rounded as it is cut."""
-    return sum(distance(one, other) for one, other in _sides(outline))
+    return sum(distance(one, other) for one, other in sides_of(outline))
 
 
 def area(outline: Sequence[Point]) -> Fraction:
     """What an outline holds, in nm²; negative if it runs clockwise."""
-    return Fraction(sum(ax * by - bx * ay for (ax, ay), (bx, by) in _sides(outline)), 2)
+    return Fraction(sum(ax * by - bx * ay for (ax, ay), (bx, by) in sides_of(outline)), 2)
 
 
-def _sides(outline: Sequence[Point]) -> list[tuple[Point, Point]]:
+def sides_of(outline: Sequence[Point]) -> list[tuple[Point, Point]]:
+    """Both ends of every side, the last side leading back to the first corner."""
     return list(pairwise([*outline, *outline[:1]]))
+
+
+def mirrored(outline: Sequence[Point], width: int) -> tuple[Point, ...]:
+    """The outline seen from behind, within a box so wide: still anticlockwise, from the same first corner on.
+
+    Its side i is side n - 1 - i of the outline.
+    """
+    turned = [(width - x, y) for x, y in outline]
+    return (turned[0], *turned[:0:-1])
 
 
 def at_angle(centre: tuple[int | Fraction, int | Fraction], radius: int | Fraction, angle: Fraction) -> Point:
@@ -110,7 +120,7 @@ def outset(outline: Sequence[Point], allowances: Sequence[int]) -> tuple[Point, 
 
     Side i runs from corner i to the next; where two sides run straight on, the corner moves with the second.
     """
-    lines = [_moved(one, other, by) for (one, other), by in zip(_sides(outline), allowances, strict=True)]
+    lines = [_moved(one, other, by) for (one, other), by in zip(sides_of(outline), allowances, strict=True)]
     return tuple(_meeting(before, after) for before, after in zip([lines[-1], *lines], lines, strict=False))
 
 

@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from itertools import combinations
 from typing import Literal
 
-from plumpline.geometry import Point, area, distance, third_corner
+from plumpline.geometry import Point, area, distance, sides_of, third_corner
 
 
 @dataclass(frozen=True, order=True)
@@ -162,9 +162,12 @@ class _Tapes:
                 return Open("turns-inward", corner)
             if turn >= 0 and corner in self.notches:
                 return Open("turns-outward", corner)
-        sides = [(found[i], found[(i + 1) % self.count]) for i in range(self.count)]
-        crossed = any(_cross(*one, *other) for one, other in combinations(sides, 2))
-        return Open("crosses-itself") if crossed else None
+        return Open("crosses-itself") if crosses_itself([found[i] for i in range(self.count)]) else None
+
+
+def crosses_itself(corners: Sequence[Point]) -> bool:
+    """Whether any side of an outline runs through another."""
+    return any(_cross(*one, *other) for one, other in combinations(sides_of(corners), 2))
 
 
 def _both_ways(measures: Sequence[Measure]) -> list[tuple[int, int, int]]:

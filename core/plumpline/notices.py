@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from plumpline import remedies
+from plumpline.cushions.fit import most_apart
 from plumpline.cushions.made import Made
 from plumpline.cushions.rims import untrimmable
 from plumpline.figures import length_to_ask
@@ -14,7 +15,7 @@ from plumpline.job import HABITS, Job, name_of
 from plumpline.layout.budget import Slices
 from plumpline.layout.strip import Repeat
 from plumpline.layplan import ClothPlan
-from plumpline.lengths import NM_PER_INCH, write_length
+from plumpline.lengths import write_length
 from plumpline.pieces import Piece
 from plumpline.prepared import Prepared
 from plumpline.problems import Problem
@@ -79,11 +80,6 @@ def _label_and_tape(cover: Made, job: Job) -> Iterator[Notice]:
             finished = write_length(cover.finished[name], job.units)
             text = f"The label says {label}, the tape {tape}: the cover is made to the tape, {finished} finished."
             yield notice("warn", "label-differs-from-tape", f"{cushion.at}/insert/label/{name}", text)
-
-
-def most_apart(fill: str | None) -> int:
-    """How far two readings may differ: 1/2 in on a soft pad, 1/8 in on foam (common practice); in nm."""
-    return NM_PER_INCH // 8 if fill == "foam" else NM_PER_INCH // 2
 
 
 def cloth_notices(planned: ClothPlan, job: Job) -> Iterator[Notice]:

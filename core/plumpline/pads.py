@@ -40,7 +40,7 @@ def _pad(cover: Made, job: Job) -> Material:
 
 def _filling(cover: Made, job: Job) -> Iterator[Material]:
     cushion, units = cover.cushion, job.units
-    filling = filling_of(cover.pad.size, cushion.insert.fill, units)
+    filling = filling_of(cover.pad.size, cushion.insert.fill, units, cover.pad.outline)
     if filling is None:
         return
     named = "filling" if cushion.insert.fill in (None, "own") else str(cushion.insert.fill).replace("-", " ")

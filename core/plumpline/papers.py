@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 from plumpline import workroom
 from plumpline.cushions.made import Made
 from plumpline.figures import counted, listed, size
+from plumpline.geometry import Point, sides_of
 from plumpline.job import Job, name_of
 from plumpline.lengths import NM_PER_INCH, write_length
 from plumpline.pieces import Mark, Piece
@@ -98,8 +99,9 @@ def _panel(cover: Made, pieces: list[Piece], job: Job) -> Template:
     cut = f"Cut {counted(piece.count, 'piece', 'pieces')}{each}, {size(piece.width, piece.length, units)}"
     cloths = listed(list(dict.fromkeys(name_of(job.cloth(one.face.cloth)) for one in pieces)))
     texts = dict.fromkeys(mark.text for mark in piece.marks)
-    seams = listed([write_length(seam, units) for seam in dict.fromkeys(piece.edges.along(piece.outline))])
-    middle, half = piece.width // 2, min(piece.length // 6, _ARROW)
+    seams = listed([write_length(seam, units) for seam in dict.fromkeys(piece.around)])
+    half = min(piece.length // 6, _ARROW)
+    middle, up = _within(piece)
     return Template(
         title=_called(cover, pieces),
         facts=(f"{cut}, from {cloths}.", f"Seam {seams}, as drawn.", *(f"{text}." for text in texts)),
@@ -107,12 +109,21 @@ def _panel(cover: Made, pieces: list[Piece], job: Job) -> Template:
         seam_line=piece.seam_line,
         guides=(),
         marks=tuple(mark for mark in piece.marks if mark.kind != "taper"),
-        arrow=((middle, piece.length // 2 - half), (middle, piece.length // 2 + half)),
+        arrow=((middle, up - half), (middle, up + half)),
     )
 
 
 _ARROW = 2 * NM_PER_INCH
 _HOLD = NM_PER_INCH  # a corner's template reaches so far beyond the ends of its taper
+
+
+def _within(piece: Piece) -> Point:
+    """A point inside the piece: halfway up, in the middle of the longest stretch that lies in it there."""
+    up = piece.length // 2
+    crossed = [ends for ends in sides_of(piece.outline) if (ends[0][1] <= up) != (ends[1][1] <= up)]
+    places = sorted(ax + (bx - ax) * (up - ay) // (by - ay) for (ax, ay), (bx, by) in crossed)
+    left, right = max(zip(places[::2], places[1::2], strict=True), key=lambda ends: ends[1] - ends[0])
+    return (left + right) // 2, up
 
 
 def _corner(cover: Made, pieces: list[Piece], taper: Mark) -> Template:

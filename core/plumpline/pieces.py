@@ -54,7 +54,8 @@ class Piece:
     panel, that a motif is to stand on. `shape` says what of the outline the lay plan goes by: the rectangle around
     it, the circle it is, or itself. `turns` tells whether on cloth without a direction it lies as the faces of its
     cover do, or freely, as boxing and hidden pieces may. `portion_of` names the part that it is only a portion of, or
-    the layer that it belongs to.
+    the layer that it belongs to. `allowances` are those of each side of the outline, where
+    `edges` do not tell them.
     """
 
     id: str
@@ -78,11 +79,17 @@ class Piece:
     turns: Turns = "with the faces"
     stitched: Outline = ()
     portion_of: str = ""
+    allowances: tuple[int, ...] = ()
+
+    @property
+    def around(self) -> tuple[int, ...]:
+        """The allowance of each side of the outline."""
+        return self.allowances or tuple(self.edges.along(self.outline))
 
     @property
     def seam_line(self) -> Outline:
         """Where it is sewn: as `stitched` says, else the outline moved inwards by the allowance of each edge."""
-        return self.stitched or outset(self.outline, [-allowance for allowance in self.edges.along(self.outline)])
+        return self.stitched or outset(self.outline, [-allowance for allowance in self.around])
 
     @property
     def called(self) -> str:

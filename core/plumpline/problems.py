@@ -18,12 +18,15 @@ CODES: dict[str, str] = {
     "missing-length": "The height, or the length of a bolster, has not been measured.",
     "missing-diameter": "The diameter has not been measured.",
     "missing-thickness": "The thickness of a boxed cover has not been measured: it is asked for, never assumed.",
+    "missing-sides": "A side of a straight-sided outline has not been measured.",
+    "missing-diagonal": "A corner of a straight-sided outline is not held by enough measures.",
     "not-a-length": "The text cannot be read as a length.",
     "not-a-fraction": "The text cannot be read as a fraction.",
     "not-a-count": "The number of pieces is not a whole number from 1 up.",
     "not-an-amount": "The text cannot be read as an amount of money.",
     "not-text": "A text was expected.",
     "no-such-cloth": "A cover names a cloth that the job does not have.",
+    "no-such-corner": "A corner or side is named that the outline does not have.",
     "no-such-motif": "A cover names a motif that its cloth does not have.",
     "same-id-twice": "Two entries share one id.",
     # what a reading asks back
@@ -37,6 +40,7 @@ CODES: dict[str, str] = {
     "label-differs-from-tape": "The pad is not the size that its label says; the tape counts.",
     "tape-the-pad": "Planned from the size on the label; the pad itself is still to be taped.",
     # what cannot be made
+    "sides-do-not-close": "The sides and diagonals of an outline contradict each other, or its corners do.",
     "nothing-left": "The cover would come out with no size left.",
     "opening-too-long": "The opening is longer than the edge it lies in.",
     "zip-longer-than-seam": "The zip is longer than the seam it is sewn into.",

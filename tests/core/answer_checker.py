@@ -99,17 +99,36 @@ def _panels(job, rules, cloth, metric):
                 continue
             w, h = part.width, part.length
             panels[f"{cushion['id']}.{part.name}"] = {
-                "count": cushion["quantity"] * part.times,
+                "count": part.count or cushion["quantity"] * part.times,
+                "drawn": part.drawn,
                 "face": part.face,
                 "cushion": cushion["id"],
                 "freely": part.freely,
                 "round": part.round,
-                "upright": w and (_up(w / rules.cut_across, grid), _up(h / rules.cut_along, grid)),
-                "aside": w and (_up(h / rules.cut_across, grid), _up(w / rules.cut_along, grid)),
-                "lower": w and Fraction(part.centre, h),
+                "upright": w and _chalked(part, w / rules.cut_across, h / rules.cut_along, grid),
+                "aside": w and _chalked(part, h / rules.cut_across, w / rules.cut_along, grid),
+                "lower": w and part.centre and Fraction(part.centre, h),
                 "left": Fraction(1, 2) if part.middle is None else Fraction(part.middle, w),
             }
     return panels
+
+
+def _chalked(part, width, length, grid):
+    return (width, length) if part.drawn else (_up(width, grid), _up(length, grid))
+
+
+def _is_cut(panel, entry, wanted):
+    """Whether a panel has its size: to the nanometre, or as near as its measures allow where it is drawn."""
+    if not panel["drawn"]:
+        return (entry["width"], entry["length"]) == wanted
+    _, _, width, length = _extents(entry["outline"])
+    assert (width, length) == (entry["width"], entry["length"])
+    return all(abs(size - asked) < panel["drawn"] for size, asked in zip((width, length), wanted, strict=True))
+
+
+def _extents(outline):
+    xs, ys = [x for x, _ in outline], [y for _, y in outline]
+    return min(xs), min(ys), max(xs), max(ys)
 
 
 def _check_layout(rules, panels, plan):
@@ -120,7 +139,7 @@ def _check_layout(rules, panels, plan):
         sideways = (entry["turn"] - rules.base) % 360
         _check_turn(rules, panel, sideways)
         wanted = panel["upright"] if entry["turn"] in (0, 180) else panel["aside"]
-        assert wanted is None or (entry["width"], entry["length"]) == wanted, entry
+        assert wanted is None or _is_cut(panel, entry, wanted), entry
         assert entry["x"] >= 0, entry
         assert entry["y"] >= 0, entry
         assert entry["x"] + entry["width"] <= rules.usable, entry
@@ -228,7 +247,50 @@ def _check_apart(panels, layout):
     round_ = [_lies_round(panels[entry["piece"]], entry) for entry in layout]
     for index, one in enumerate(layout):
         for other, other_is_round in zip(layout[:index], round_, strict=False):
-            assert _apart(one, round_[index], other, other_is_round), (one, other)
+            drawn = panels[one["piece"]]["drawn"] or panels[other["piece"]]["drawn"]
+            apart = _apart(one, round_[index], other, other_is_round)
+            assert apart or (drawn and _drawn_apart(one, other)), (one, other)
+
+
+def _corners(entry):
+    """The outline of a panel where it lies, all lengths doubled so that the middles of its sides are whole."""
+    w, h = entry["width"], entry["length"]
+    outline = entry.get("outline", ((0, 0), (w, 0), (w, h), (0, h)))
+    return [(2 * (entry["x"] + x), 2 * (entry["y"] + y)) for x, y in outline]
+
+
+def _drawn_apart(one, other):
+    """Whether two outlines lie apart: no sides cross, and no corner or middle of a side lies within the other."""
+    shapes = _corners(one), _corners(other)
+    first, second = ([(a, b) for a, b in zip(shape, [*shape[1:], shape[0]], strict=True)] for shape in shapes)
+    if any(_cross(*one_side, *other_side) for one_side in first for other_side in second):
+        return False
+    return not any(_is_within(point, second) for point in _points(first)) and not any(
+        _is_within(point, first) for point in _points(second)
+    )
+
+
+def _cross(a, b, c, d):
+    return _turn(a, b, c) * _turn(a, b, d) < 0 and _turn(c, d, a) * _turn(c, d, b) < 0
+
+
+def _points(sides):
+    return [point for (ax, ay), (bx, by) in sides for point in ((ax, ay), ((ax + bx) // 2, (ay + by) // 2))]
+
+
+def _turn(a, b, c):
+    return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0])
+
+
+def _is_within(point, sides):
+    """Whether a point lies inside an outline and not on its sides, by counting the sides to the right of it."""
+    x, y = point
+    for (ax, ay), (bx, by) in sides:
+        on_line = _turn((ax, ay), (bx, by), point) == 0
+        if on_line and min(ax, bx) <= x <= max(ax, bx) and min(ay, by) <= y <= max(ay, by):
+            return False
+    crossed = [(_turn(a, b, point) > 0) == (b[1] > a[1]) for a, b in sides if (a[1] <= y) != (b[1] <= y)]
+    return sum(crossed) % 2 == 1
 
 
 def _check_alike(rules, panels, placed):

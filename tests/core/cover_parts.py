@@ -27,6 +27,8 @@ class Part:
     """A part with its allowances, and how far above its lower edge the point of a centred motif lies; nm or None.
 
     `middle` is how far right of its left edge that point lies, where that is not its middle.
+    One of a straight-sided outline is `drawn`: it is as large as its outline, on no grid, to within so many nm, since
+    measures that check each other differ a little.
     """
 
     name: str
@@ -38,6 +40,8 @@ class Part:
     freely: bool = False
     round: bool = False
     middle: Any = None
+    drawn: Any = None
+    count: Any = None
 
 
 def ring_of(diameter):
@@ -100,6 +104,7 @@ def parts_of(cushion, job):
         ("knife-edge", "round"): round_knife_edge,
         ("boxed", "rectangle"): boxed_apart,
         ("boxed", "round"): boxed_in_one_band,
+        ("boxed", "polygon"): boxed_outline,
         ("bolster", "bolster"): bolster,
     }[cushion["kind"], cushion["insert"]["shape"]]
     allow = Allowances(cushion, job)
@@ -278,6 +283,98 @@ def boxed_in_one_band(cushion, allow):
         for name, band in zip(names, bands, strict=True)
     ]
     return [front, *back, *ring, *halves]
+
+
+def boxed_outline(cushion, allow):
+    """A boxed seat of straight sides at the size of its pad, with a zip in its boxing, which is joined at corners."""
+    cover, insert, seam = cushion["cover"], cushion["insert"], allow.seam
+    mirrored = cushion.get("mirrored", 0)
+    corners, apart = corners_of(insert)
+    width, length = box_around(moved_out(corners, seam))
+    hands = {"": cushion["quantity"] - mirrored, "-mirrored": mirrored}
+    plates = [
+        Part(f"{part}{hand}", cover[part], width, length, None, drawn=2 * apart + 100, count=count)
+        for part in ("front", "back")
+        for hand, count in hands.items()
+        if count
+    ]
+    sides = [nm(side) for side in insert["sides"]]
+    at, returns, thick = allow.closure["side"], nm(cover["boxing"]["returns"]), nm(insert["thickness"])
+    after = [*sides[at + 1 :], *sides[:at]]
+    around = [after[0] - returns, *after[1:-1], after[-1] - returns]
+    face, half = cover["sides"], Fraction(thick + 2 * seam, 2) + allow.closing
+    wide, high, middle = sides[at] + 2 * (returns + seam), thick + 2 * seam, Fraction(1, 2)
+    halves = [Part(f"zip-band-{number}", face, wide, half, middle, freely=True) for number in (1, 2)]
+    bands = [
+        Part(f"boxing-{number}", face, stretch + 2 * seam, high, middle, freely=True)
+        for number, stretch in enumerate(around, 1)
+    ]
+    return [*plates, *halves, *bands]
+
+
+def corners_of(insert):
+    """The corners of an outline in nm, by trying every way to lay each of them: the one whose measures and turns fit.
+
+    Floats, exact to a hundredth of a nanometre for seats. The second answer is how far its measures are apart.
+    """
+    sides = [nm(side) for side in insert["sides"]]
+    count = len(sides)
+    lengths = {(i, (i + 1) % count): side for i, side in enumerate(sides)}
+    lengths |= {(one, other): nm(length) for one, other, length in insert["diagonals"]}
+    lengths |= {(other, one): length for (one, other), length in lengths.items()}
+    found = _laid({0: 0j, 1: complex(sides[0])}, count, lengths)
+    wanted = [corner in insert.get("notches", ()) for corner in range(count)]
+    fitting = [corners for corners in found if [turn < 0 for turn in _turns(corners)] == wanted]
+    best = min(fitting, key=lambda corners: _worst(corners, lengths))
+    return best, _worst(best, lengths)
+
+
+def _laid(known, count, lengths):
+    """Every way to lay the corners that are not known yet."""
+    if len(known) == count:
+        return [[known[corner] for corner in range(count)]]
+    for corner in range(count):
+        held = [other for other in known if (other, corner) in lengths and corner not in known]
+        if len(held) > 1:
+            one, other = held[:2]
+            places = _meeting(known[one], known[other], lengths[one, corner], lengths[other, corner])
+            return [laid for place in places for laid in _laid({**known, corner: place}, count, lengths)]
+    raise AssertionError("the outline is not held")
+
+
+def _meeting(one, other, from_one, from_other):
+    apart = abs(other - one)
+    along = (from_one**2 - from_other**2 + apart**2) / (2 * apart)
+    aside = math.sqrt(from_one**2 - along**2)
+    ahead = (other - one) / apart
+    return [one + ahead * complex(along, way * aside) for way in (1, -1)]
+
+
+def _turns(corners):
+    count = len(corners)
+    return [
+        ((corners[i] - corners[i - 1]).conjugate() * (corners[(i + 1) % count] - corners[i])).imag for i in range(count)
+    ]
+
+
+def _worst(corners, lengths):
+    return max(abs(abs(corners[one] - corners[other]) - length) for (one, other), length in lengths.items())
+
+
+def moved_out(corners, seam):
+    """The outline with every side moved outwards, corners kept sharp."""
+    count = len(corners)
+    ahead = [(corners[(i + 1) % count] - corners[i]) / abs(corners[(i + 1) % count] - corners[i]) for i in range(count)]
+    moved = []
+    for i, corner in enumerate(corners):
+        turn = (ahead[i - 1].conjugate() * ahead[i]).imag
+        moved.append(corner + seam * (ahead[i - 1] - ahead[i]) / turn)
+    return moved
+
+
+def box_around(corners):
+    across, up = [corner.real for corner in corners], [corner.imag for corner in corners]
+    return max(across) - min(across), max(up) - min(up)
 
 
 def bolster(cushion, allow):

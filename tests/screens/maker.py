@@ -139,12 +139,25 @@ class FieldMaker(Maker):
             self.press("measure.add")
             self.press("job.back")
         name = cushion.get("name", f"Cushion {number + 1}")
-        measured = tuple(f"/cushions/*/{name}" for name in ("kind", "insert", "name", "quantity", "size_from"))
+        first = ("kind", "insert", "name", "quantity", "mirrored", "size_from")
+        measured = tuple(f"/cushions/*/{name}" for name in first)
         self.enter_fields(job, cushion, "/cushions/*/", only=measured)
+        if cushion["insert"]["shape"] == "polygon":
+            self.enter_outline_measures(job, cushion)
         self.go_to("cover")
         if number:
             self.touch(self.page.get_by_role("button", name=name, exact=True))
         self.enter_fields(job, cushion, "/cushions/*/", skip=measured)
+
+    def enter_outline_measures(self, job: Document, cushion: Document) -> None:
+        """Every side and every way across of a straight-sided outline, each at its own row."""
+        taped = {entry.pattern.split("/")[4]: entry for entry in fields() if "/insert/" in entry.pattern[:20]}
+        insert = cushion["insert"]
+        count = len(insert["sides"])
+        for side, length in enumerate(insert["sides"]):
+            self.set_field(job, cushion, taped["sides"].between(side, (side + 1) % count), length)
+        for one, other, length in insert["diagonals"]:
+            self.set_field(job, cushion, taped["diagonals"].between(one, other), length)
 
     def enter_fields(
         self,
@@ -193,8 +206,26 @@ class FieldMaker(Maker):
     enter_times = enter_choice
 
     def enter_count(self, _job: Document, _values: Document, entry: FieldNames, value: int) -> None:
-        for _ in range(value - 1):
+        for _ in range(value - entry.least):
             self.press_named(f"One more: {entry.name}")
+
+    def enter_outline(self, _job: Document, values: Document, _entry: FieldNames, value: list[int]) -> None:
+        """Begins with a bay, gives it its sides and lets its corners turn, then tapes what is to be taped across."""
+        insert = values["insert"]
+        for _ in range(len(insert["sides"]) - 4):
+            self.press_named("One more: Sides")
+        for corner in value:
+            self.press("measure.turnsInwards", corner="ABCDEFGHIJKL"[corner])
+        wanted = ["".join("ABCDEFGHIJKL"[end] for end in one[:2]) for one in insert["diagonals"]]
+        name = re.compile("^Tape from corner to corner: ")
+        for toggle in self.page.get_by_role("button", name=name).all():
+            ends = (toggle.get_attribute("aria-label") or "").split(": ")[1]
+            if (toggle.get_attribute("aria-pressed") == "true") != (ends in wanted):
+                self.touch(toggle)
+
+    def enter_side(self, _job: Document, values: Document, _entry: FieldNames, value: int) -> None:
+        count = len(values["insert"]["sides"])
+        self.choose("ABCDEFGHIJKL"[value] + "ABCDEFGHIJKL"[(value + 1) % count])
 
     def enter_measure(self, _job: Document, _values: Document, _entry: FieldNames, value: str) -> None:
         self.tape(value)

@@ -2,7 +2,7 @@
 
 import json
 import subprocess
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import cache
 from pathlib import Path
 from typing import Any
@@ -45,6 +45,11 @@ class FieldNames:
     view: bool = False
     options: dict[str, str] = field(default_factory=dict)
     names: dict[str, str] = field(default_factory=dict)
+    least: int = 1
+
+    def between(self, one: int, other: int) -> "FieldNames":
+        """The field of a measure from one corner of an outline to another, called by them."""
+        return replace(self, name=self.name.format(ends=chr(ord("A") + one) + chr(ord("A") + other)))
 
     def called(self, kind: str) -> str:
         """Its name on a cushion of that kind."""

@@ -16,6 +16,8 @@ from plumpline.fields import CLOSURE, FACES_OF, INSERT, JOB, Field
 EXAMPLES = sorted((Path(__file__).resolve().parents[2] / "core/plumpline/schema/examples").glob("job-*.json"))
 # What is kept but not looked at yet, what a document always says, and what only names an entry.
 NOT_ENTERED = {"kept", "constant"}
+# Where the places of a list of plain values have a control each.
+PLACES = {"lengths": "/*", "diagonals": "/*/*"}
 LISTS = {"cushions", "cloths", "motifs", "flaws"}
 
 
@@ -49,7 +51,7 @@ def patterns(entries: tuple[Field, ...], at: str = "") -> list[str]:
         if entry.fields:
             found += patterns(entry.fields, f"{path}/*" if entry.name in LISTS else path)
         if entry.kind == "by_side" or (not entry.fields and entry.kind not in NOT_ENTERED and entry.name != "id"):
-            found.append(path)
+            found.append(path + PLACES.get(entry.kind, ""))
     return found
 
 
@@ -128,7 +130,9 @@ def cover_closed(kind: str, closing: dict[str, str]) -> dict[str, Any]:
     sizes = dict.fromkeys(("width", "length", "diameter"), "16 in") | {"thickness": "3 in"}
     known = {entry.name for entry in INSERT}
     cushion |= {"kind": made, "quantity": 1}
-    cushion["insert"] = {"shape": shape} | {name: size for name, size in sizes.items() if name in known}
+    outline = {"sides": ["16 in"] * 4, "diagonals": [[0, 2, "22 5/8 in"]]}
+    taken = outline if shape == "polygon" else {name: size for name, size in sizes.items() if name in known}
+    cushion["insert"] = {"shape": shape, "thickness": "3 in"} | taken
     front = cushion["cover"]["front"]
     cushion["cover"] = dict.fromkeys(FACES_OF[made], front) | {"closure": closing}
     return job

@@ -30,7 +30,7 @@ def cushion_of(page: Page) -> dict[str, Any]:
     return cushion
 
 
-@pytest.mark.parametrize("kind", PICTURES)
+@pytest.mark.parametrize("kind", MEASURES)
 def test_a_kind_is_one_touch_and_is_asked_for_its_own_measures_in_the_order_of_the_tape(
     maker: Maker, kind: str
 ) -> None:

@@ -38,7 +38,8 @@ SMALL_TARGETS = """() => [...document.querySelectorAll('button, a, [role=slider]
 CUT_OFF = """() => [...document.querySelectorAll('.screen *:not(svg *):not(.visually-hidden):not(.job-name)')]
   .filter((one) => one.checkVisibility() && !one.querySelector('.measure-tape')
     && one.scrollWidth > one.clientWidth + 1 && one.clientWidth > 0
-    && !['inline', 'contents'].includes(getComputedStyle(one).display) && !one.matches('.stations, .tape, .tape *'))
+    && !['inline', 'contents'].includes(getComputedStyle(one).display)
+    && !one.matches('.stations, .choice-strip, .tape, .tape *'))
   .map((one) => one.outerHTML.slice(0, 100))"""
 VIOLATIONS = """async () => (await axe.run(document)).violations
   .map((one) => [one.id, one.nodes.map((node) => node.html).slice(0, 3)])"""

@@ -11,8 +11,10 @@
 //   edge         {kind, rims?, nm?}: 'piped', 'trimmed' or 'frilled' rims are drawn, the front's alone or 'both', or a
 //                'flanged' edge; `nm` is how far a flange or frill stands out; null for a plain one
 //   closing      {kind, at?, nm?} as of cushions/closing.js, or null
+//   outline      of a straight-sided one: {count, taped: [[corner, corner, nm]], notches: [corner], sure}; focus is then
+//                [corner, corner], closing has its {side, edge}, and labels.sides are the texts of the sides
 //   note         a line of text under the drawing
-// CushionSketch({kind, shape})   the same as a small picture without measures, for a choice of kinds
+// CushionSketch({kind, shape, outline?})   the same as a small picture without measures, for a choice of kinds
 import { html } from './html.js';
 import { Fractions } from './figure.js';
 import { boxed } from './cushions/boxed.js';
@@ -20,12 +22,13 @@ import { boxedRound } from './cushions/boxed-round.js';
 import { bolster } from './cushions/bolster.js';
 import { knifeEdge } from './cushions/knife-edge.js';
 import { knifeEdgeRound } from './cushions/knife-edge-round.js';
+import { outlinedFlat, outlinedSeat } from './cushions/outlined.js';
 import { say } from './words.js';
 
 // The catalogue: a new kind is one file in cushions/ and one entry here.
 const DRAWINGS = {
-  'knife-edge': { rectangle: knifeEdge, round: knifeEdgeRound },
-  boxed: { rectangle: boxed, round: boxedRound },
+  'knife-edge': { rectangle: knifeEdge, round: knifeEdgeRound, polygon: outlinedFlat },
+  boxed: { rectangle: boxed, round: boxedRound, polygon: outlinedSeat },
   bolster: { bolster },
 };
 
@@ -40,19 +43,19 @@ function drawingOf(kind, shape) {
 /** The measures that a kind in a shape is drawn from, in the order of the tape. */
 export const measuresOf = (kind, shape) => Object.keys(drawingOf(kind, shape).usual);
 
-function nameOf(drawing, measures, texts) {
-  const isTaken = Object.keys(drawing.usual).every((name) => measures[name]);
+function nameOf(drawing, measures, texts, outline) {
+  const isTaken = Object.keys(drawing.usual).every((name) => measures[name]) && outline?.sure !== false;
   return isTaken ? say(drawing.word, texts) : say('cushionUnmeasured');
 }
 
-export function CushionDrawing({ kind = 'knife-edge', shape, measures, labels = {}, texts = labels, note, ...drawn }) {
+export function CushionDrawing({ kind = 'knife-edge', shape, measures, labels = {}, texts = labels, outline, note, ...drawn }) {
   const drawing = drawingOf(kind, shape);
   const height = Object.values(labels).some(Boolean) ? VIEW.labelled : VIEW.bare;
   return html`<svg class="drawing cushion-drawing" viewBox="0 0 ${VIEW.width} ${height}" role="img"
-      aria-label=${nameOf(drawing, measures, texts)}>
-      <${drawing.Draw} measures=${measures} labels=${labels} ...${drawn} /></svg>
+      aria-label=${nameOf(drawing, measures, texts, outline)}>
+      <${drawing.Draw} measures=${measures} labels=${labels} outline=${outline} ...${drawn} /></svg>
     ${note && html`<p class="drawing-note"><${Fractions} text=${note} /></p>`}`;
 }
 
-export const CushionSketch = ({ kind, shape }) => html`<svg class="drawing cushion-sketch" viewBox=${SKETCH} aria-hidden="true"
-  focusable="false"><${drawingOf(kind, shape).Draw} measures=${{}} labels=${{}} /></svg>`;
+export const CushionSketch = ({ kind, shape, outline }) => html`<svg class="drawing cushion-sketch" viewBox=${SKETCH} aria-hidden="true"
+  focusable="false"><${drawingOf(kind, shape).Draw} measures=${{}} labels=${{}} outline=${outline} /></svg>`;

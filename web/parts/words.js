@@ -56,6 +56,7 @@ export const partWords = signal({
   boxedDrawing: 'Drawing of the boxed cushion: {width} wide, {length} deep, {thickness} thick',
   boxedRoundDrawing: 'Drawing of the round boxed cushion: {diameter} across, {thickness} thick',
   bolsterDrawing: 'Drawing of the bolster: {diameter} across, {length} long',
+  outlineDrawing: 'Drawing of the shaped cushion: {sides} sides',
   cushionUnmeasured: 'Drawing of a cushion that is not measured yet',
   layPlan: 'Lay plan, {across} across, {along} along: {panels} panels, {cuts} cuts',
   layPlanKeys: 'Arrow keys move the plan, plus and minus zoom, zero shows all of it',

@@ -5,6 +5,7 @@ import { entryOf, parentOf, patternOf, valueAt } from '../store/pointer.js';
 import { fields } from '../words/controls.js';
 import { has, say } from '../words/words.js';
 import { percentOf } from './percent.js';
+import { endsOf, named, outlineAt, sideName } from './outlines.js';
 import { isOffered } from './shown.js';
 
 export const isField = (path) => Object.hasOwn(fields, patternOf(path));
@@ -24,7 +25,10 @@ export function labelKey(job, path) {
   return fields[pattern].names?.[kind] ? `${pattern}=${kind}` : pattern;
 }
 
-export const labelOf = (job, path) => say(`field:${labelKey(job, path)}`);
+// What is filled in for the {ends} of its name: the corners that a measure of an outline leads from and to.
+export const placesIn = (job, path) => ({ ends: named(endsOf(job, path) ?? []) });
+
+export const labelOf = (job, path) => say(`field:${labelKey(job, path)}`, placesIn(job, path));
 
 // The front's explanations serve the other faces as well.
 const hintKey = (path) => `hint:${patternOf(path).replace(/\/cover\/(back|sides)\//, '/cover/front/')}`;
@@ -70,6 +74,7 @@ const words = {
   length: (path, value) => optionText(path, value) ?? value,
   percent: (_path, value) => say('cloth.percent', { percent: percentOf(value) }),
   signed: (path, value) => `${value.replace(/^[-−]/, '')}, ${sideOf(path, value)}`,
+  side: (path, value, job) => sideName(job, entryOf(path), value),
   cloth: (_path, value, job) => (valueAt(job, clothPath(value)) ? nameOf(job, clothPath(value)) : value),
   motif: (path, value, job) => motifName(job, path, value),
 };
@@ -87,8 +92,15 @@ function motifName(job, path, id) {
 
 const inWords = (job, path, value) => (words[kindOf(path)] ?? ((_path, plain) => String(plain)))(path, value, job);
 
+function outlineInWords(job, cushion) {
+  const { sides, notches } = outlineAt(job, cushion);
+  const count = say('measure.sideCount', { count: sides.length });
+  return notches.length > 0 ? say('measure.withNotches', { count, corners: notches.map((corner) => named([corner])).join(', ') }) : count;
+}
+
 // The value of a field in words; undefined where it is not set, or set side by side by fields of their own.
 export function shownValue(job, path) {
+  if (kindOf(path) === 'outline') return outlineInWords(job, entryOf(path));
   const value = valueAt(job, path);
   return value === undefined || typeof value === 'object' ? undefined : inWords(job, path, value);
 }

@@ -9,5 +9,7 @@ export const CLOSURES = {
   'knife-edge round': { ...byHand, zip: ['bottom', 'back'], ...inTwo },
   'boxed rectangle': boxed,
   'boxed round': boxed,
+  'boxed polygon': { ...byHand, zip: ['boxing', 'bottom'] },
+  'knife-edge polygon': { ...byHand, zip: ['bottom'], ties: ['bottom'], open: ['bottom'] },
   'bolster bolster': { ...byHand, zip: ['bottom'] },
 };

@@ -3,14 +3,18 @@ import { html } from '../parts/html.js';
 import { Fractions } from '../parts/figure.js';
 import { Icon } from '../parts/icon.js';
 import { Row, Rows } from '../parts/row.js';
+import { parentOf } from '../store/pointer.js';
 import { job } from '../store/session.js';
 import { say } from '../words/words.js';
-import { labelOf, shownValue, usualValue } from './catalogue.js';
+import { kindOf, labelOf, shownValue, usualValue } from './catalogue.js';
 import { problemsAt } from './problems.js';
 import { isShown } from './shown.js';
 import { open } from './visit.js';
 
-export const problemText = (at) => problemsAt(at).map(({ text }) => text).join(' ') || undefined;
+// What is wrong with an outline as a whole stands at the line that opens it.
+const placesOf = (at) => (kindOf(at) === 'outline' ? [at, `${parentOf(at)}/sides`, `${parentOf(at)}/diagonals`] : [at]);
+
+export const problemText = (at) => placesOf(at).flatMap(problemsAt).map(({ text }) => text).join(' ') || undefined;
 
 export function Problems({ at }) {
   return problemsAt(at).map(({ code, text }) => html`<p key=${code} class="field-problem">

@@ -3,6 +3,7 @@ import { measuresOf } from '../parts/cushion-drawing.js';
 import { put } from '../store/changes.js';
 import { valueAt } from '../store/pointer.js';
 import { controls } from '../words/controls.js';
+import { OUTLINES, begunAs, outlinePaths } from './outlines.js';
 
 // Every kind in every shape it is made in: {kind, shape}.
 export const kindsInShapes = Object.keys(controls.measure.kind[1]).map((named) => {
@@ -14,19 +15,23 @@ export const shapesOf = (kind) => kindsInShapes.filter((one) => one.kind === kin
 
 const shapeOf = (job, cushion) => valueAt(job, `${cushion}/insert/shape`);
 
-/** The measures of a cushion's insert, in the order of the tape: ['width', 'length']. */
+export const isOutlined = (job, cushion) => shapeOf(job, cushion) === 'polygon';
+
+/** The measures of a cushion's insert that have a name, in the order of the tape: ['width', 'length']. */
 export const measuresOfCushion = (job, cushion) => measuresOf(valueAt(job, `${cushion}/kind`), shapeOf(job, cushion));
 
-/** Those of them that a cover may be made smaller in: never the thickness. */
-export const measuresMadeSmaller = (job, cushion) => measuresOfCushion(job, cushion).filter((name) => name !== 'thickness');
+/** The measures that a cover may be made smaller in: never the thickness; of an outline those of the box around it. */
+export const measuresMadeSmaller = (job, cushion) => (isOutlined(job, cushion) ? ['width', 'length']
+  : measuresOfCushion(job, cushion).filter((name) => name !== 'thickness'));
 
-/** Where they stand in the document. */
-export const measurePaths = (job, cushion) => measuresOfCushion(job, cushion).map((name) => `${cushion}/insert/${name}`);
+/** All measures, sides and ways across included, by where they stand in the document. */
+export const measurePaths = (job, cushion) => [...(isOutlined(job, cushion) ? outlinePaths(job, cushion) : []),
+  ...measuresOfCushion(job, cushion).map((name) => `${cushion}/insert/${name}`)];
 
-export const isMeasured = (job, cushion) => measurePaths(job, cushion).some((path) => valueAt(job, path) !== undefined);
+export const isMeasured = (job, cushion) => measurePaths(job, cushion).some((path) => valueAt(job, path));
 
 /** The first measure still to be taken, as its path; undefined once all are. */
-export const missingMeasure = (job, cushion) => measurePaths(job, cushion).find((path) => valueAt(job, path) === undefined);
+export const missingMeasure = (job, cushion) => measurePaths(job, cushion).find((path) => !valueAt(job, path));
 
 const FACES = { 'knife-edge': ['front', 'back'], boxed: ['front', 'back', 'sides'], bolster: ['front', 'sides'] };
 
@@ -39,5 +44,6 @@ export function madeInto(job, cushion, kind, shape = shapeOf(job, cushion)) {
   const { cover } = valueAt(job, cushion);
   const needsBack = FACES[kind].includes('back') && !cover.back;
   return [put(`${cushion}/kind`, kind), put(`${cushion}/insert/shape`, next),
+    ...(next === 'polygon' && outlinePaths(job, cushion).length === 0 ? begunAs(cushion, OUTLINES.bay) : []),
     ...(needsBack ? [put(`${cushion}/cover/back`, { cloth: cover.front.cloth })] : [])];
 }

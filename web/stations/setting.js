@@ -40,6 +40,7 @@ function closedBy(at, kind) {
 // Fields whose change takes others along.
 const leading = {
   '/cushions/*/kind': (at, value) => madeInto(job.value, entryOf(at), value),
+  '/cushions/*/insert/shape': (at, value) => madeInto(job.value, entryOf(at), valueAt(job.value, `${entryOf(at)}/kind`), value),
   '/cushions/*/cover/closure/kind': closedBy,
 };
 

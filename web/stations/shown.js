@@ -1,7 +1,7 @@
 // Which fields make sense beside the rest of the job, and which of their choices.
 import { entryOf, lastOf, parentOf, patternOf, valueAt } from '../store/pointer.js';
 import { CLOSURES } from './closures.js';
-import { facesOf, measuresOfCushion, shapesOf } from './kinds.js';
+import { facesOf, isOutlined, measuresMadeSmaller, measuresOfCushion, shapesOf } from './kinds.js';
 
 const whenSet = (job, path) => valueAt(job, path) !== undefined;
 const ofCushion = (name) => (job, path) => valueAt(job, `${entryOf(path)}/${name}`);
@@ -51,13 +51,17 @@ const conditions = [
   [/\/boxing\/(kind|run)$/, when(ofCushion('kind'), 'boxed')],
   [/\/boxing\/returns$/, (job, path) => ofCushion('kind')(job, path) === 'boxed' && closing(job, path) === 'zip'],
   [/\/cover\/ends$/, when(ofCushion('kind'), 'bolster')],
+  [/\/closure\/side$/, when(ofCushion('insert/shape'), 'polygon')],
   [/\/repeat\/drop$/, (job, path) => whenSet(job, parentOf(path))],
 ];
 
 // What this kind of cover does not have waits unseen, in case the kind is changed back: a measure, a face.
 const MEASURE = /\/(insert|label|smaller_by)\/(width|length|diameter|thickness)$/;
 const FACE = /\/cover\/(front|back|sides)\/[^/]/;
-const isForeign = (job, path) => (MEASURE.test(path) && !measuresOfCushion(job, entryOf(path)).includes(lastOf(path)))
+const OF_OUTLINE = /\/(insert\/(sides|diagonals|notches)|closure\/side|mirrored)\b/;
+const measuresAt = (job, path) => (path.includes('/smaller_by/') ? measuresMadeSmaller : measuresOfCushion)(job, entryOf(path));
+const isForeign = (job, path) => (MEASURE.test(path) && !measuresAt(job, path).includes(lastOf(path)))
+  || (OF_OUTLINE.test(path) && !isOutlined(job, entryOf(path)))
   || (FACE.test(path) && !facesOf(valueAt(job, entryOf(path))).includes(path.match(FACE)[1]));
 
 export function isShown(job, path) {

@@ -37,6 +37,7 @@ export function pathOf(job, pointer) {
 }
 
 // The kind of place a path names: "/cushions/c2/insert/width" is "/cushions/*/insert/width".
+const IS_NUMBER = /^\d+$/;
 const LISTS = new Set(['cushions', 'cloths', 'motifs', 'flaws']);
 
 // Whether every list entry on the way of a path is there; a field itself may well be unset.
@@ -51,7 +52,7 @@ export function isReachable(job, path) {
 
 export function patternOf(path) {
   const names = split(path);
-  return join(...names.map((name, at) => (LISTS.has(names[at - 1]) ? '*' : name)));
+  return join(...names.map((name, at) => (LISTS.has(names[at - 1]) || IS_NUMBER.test(name) ? '*' : name)));
 }
 
 // The list entry a path lies in: "/cushions/c2/insert/width" lies in "/cushions/c2"; of the job itself, "".

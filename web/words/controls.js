@@ -14,6 +14,9 @@
 //   choice    radio buttons named by `options`
 //   times     the same; how many times, "2.5"
 //   cloth, motif, currency   radio buttons: the names of the job's cloths, of the cloth's motifs; the currency's code
+//   outline   radio buttons for an outline to begin with, "One more: Sides", a toggle for each corner that turns inwards
+//             and for each way across that is taped; {ends} of a side or a way across are its corners: "Side AB"
+//   side      radio buttons: the sides by their corners, "AB"
 //   count     "One more: <name>" and "One less: <name>"
 //   text      a text box of the field's name
 //   money     keys "1", "point"…
@@ -69,7 +72,10 @@ export const controls = {
     square: ['button', 'Square: same height'],
     next: ['button', 'Next: {next}'],
     kind: ['radio', { 'knife-edge rectangle': 'Knife-edge', 'knife-edge round': 'Round', 'boxed rectangle': 'Boxed',
-      'boxed round': 'Boxed round', 'bolster bolster': 'Bolster' }],
+      'boxed round': 'Boxed round', 'bolster bolster': 'Bolster', 'boxed polygon': 'Shaped seat', 'knife-edge polygon': 'Shaped flat' }],
+    outline: ['radio', { bay: 'Bay or trapezoid', ell: 'L', tee: 'T' }],
+    turnsInwards: ['button', 'Corner {corner} turns inwards'],
+    tapedAcross: ['button', 'Tape from corner to corner: {ends}'],
   },
   cover: {
     cushion: ['button', '{cushion}'],
@@ -177,7 +183,11 @@ export const fields = {
         opening: 'An opening to fill' } },
     '/cushions/*/kind': { name: 'Kind', kind: 'choice', options: { 'knife-edge': 'Knife-edge', boxed: 'Boxed', bolster: 'Bolster' } },
     '/cushions/*/insert/shape': { name: 'Shape', kind: 'choice',
-      options: { rectangle: 'Rectangle or square', round: 'Round', bolster: 'Bolster' } },
+      options: { rectangle: 'Rectangle or square', round: 'Round', bolster: 'Bolster', polygon: 'Other straight sides' } },
+    '/cushions/*/insert/notches': { name: 'Outline', kind: 'outline' },
+    '/cushions/*/insert/sides/*': { name: 'Side {ends}', kind: 'measure', view: true },
+    '/cushions/*/insert/diagonals/*/*': { name: 'Diagonal {ends}', kind: 'measure', view: true },
+    '/cushions/*/mirrored': { name: 'Of these mirrored', kind: 'count', least: 0 },
     '/cushions/*/insert/width': { name: 'Width', kind: 'measure', view: true },
     '/cushions/*/insert/length': { name: 'Height', names: { boxed: 'Height or depth', bolster: 'Length' }, kind: 'measure', view: true },
     '/cushions/*/insert/diameter': { name: 'Diameter', kind: 'measure', view: true },
@@ -253,6 +263,7 @@ export const fields = {
         open: 'Left open' } },
     '/cushions/*/cover/closure/at': { name: 'Closed at', kind: 'choice',
       options: { bottom: 'The bottom edge', back: 'Across the back', boxing: 'In the boxing' } },
+    '/cushions/*/cover/closure/side': { name: 'Closed at side', kind: 'side' },
     '/cushions/*/cover/closure/opening': { name: 'Opening', kind: 'measure', after: '/cushions/*/cover/closure/kind' },
     '/cushions/*/cover/closure/length': { name: 'Zip length', kind: 'measure', after: '/cushions/*/cover/closure/kind' },
     '/cushions/*/cover/closure/zip_seam': { name: 'Seam at the zip', kind: 'measure', after: '/cushions/*/cover/closure/kind',

@@ -6,9 +6,11 @@ from collections.abc import Callable
 
 from plumpline.cushions.bolster import bolster
 from plumpline.cushions.boxed import boxed
+from plumpline.cushions.boxed_outlined import boxed_outlined
 from plumpline.cushions.boxed_round import boxed_round
 from plumpline.cushions.edging import edged
 from plumpline.cushions.knife_edge import knife_edge
+from plumpline.cushions.knife_edge_outlined import knife_edge_outlined
 from plumpline.cushions.knife_edge_round import knife_edge_round
 from plumpline.cushions.layers import with_layers
 from plumpline.cushions.made import Made
@@ -22,6 +24,8 @@ KINDS: dict[tuple[str, str], Kind] = {
     ("bolster", "bolster"): bolster,
     ("boxed", "rectangle"): boxed,
     ("boxed", "round"): boxed_round,
+    ("boxed", "polygon"): boxed_outlined,
+    ("knife-edge", "polygon"): knife_edge_outlined,
     ("knife-edge", "rectangle"): knife_edge,
     ("knife-edge", "round"): knife_edge_round,
 }

@@ -19,7 +19,8 @@ class Closing:
     """How a cover is closed; lengths in nm.
 
     `edge` is the seam or slit it lies in and `length` so much of it as stays open or gets a zip. `allowance` is what
-    each of the two edges there takes; `words` say where that is, `overlap` how far they lie over each other.
+    each of the two edges there takes; `words` say where that is, `overlap` how far they lie over each other, `side`
+    which side of a straight-sided outline it lies at.
     """
 
     kind: str
@@ -29,6 +30,7 @@ class Closing:
     allowance: int
     words: str
     overlap: int = 0
+    side: int | None = None
 
     def within(self, seam: int) -> Closing:
         """The closure where its seam goes all round, so that its allowance at the edge is that of the seam."""

@@ -8,7 +8,7 @@ from fractions import Fraction
 from plumpline.cloth import cut_across, cut_along
 from plumpline.cushions.closing import Closing
 from plumpline.cushions.panels import Part
-from plumpline.geometry import at_angle
+from plumpline.geometry import at_angle, sides_of
 from plumpline.job import Job
 from plumpline.lengths import write_length
 from plumpline.pieces import Mark, Piece, Point
@@ -16,20 +16,31 @@ from plumpline.pieces import Mark, Piece, Point
 
 def with_closing(part: Part, piece: Piece, closing: Closing, job: Job) -> Piece:
     """The piece of a part with the marks of the closure at each edge that it lies at."""
-    return replace(piece, marks=(*piece.marks, *(_mark(piece, edge, closing, job) for edge in part.opens)))
+    return replace(piece, marks=(*piece.marks, *(_mark(part, piece, edge, closing, job) for edge in part.opens)))
 
 
-def _mark(piece: Piece, edge: str, closing: Closing, job: Job) -> Mark:
+def _mark(part: Part, piece: Piece, edge: str, closing: Closing, job: Job) -> Mark:
     if closing.kind in ("hand-sewn", "zip"):
         length = write_length(closing.length, job.units)
         text = f"Leave {length} open" if closing.kind == "hand-sewn" else f"Zip of {length}"
         kind = "opening" if closing.kind == "hand-sewn" else "zip"
-        return Mark(kind, text, _middle(piece, edge, closing, job))
+        middle = _middle_of_side(part, piece, closing) if piece.allowances else _middle(piece, edge, closing, job)
+        return Mark(kind, text, middle)
+    hem = f"{write_length(closing.allowance, job.units)} for the hem"
+    if piece.allowances:
+        return Mark("hem", hem, sides_of(piece.stitched)[part.closing_side])
     cloth = job.cloth(piece.face.cloth)
     deep = (cut_across if cloth.lies_aside else cut_along)(cloth, closing.allowance, 0)
     at = deep if edge == "bottom" else piece.length - deep
-    text = f"{write_length(closing.allowance, job.units)} for the hem"
-    return Mark("hem", text, ((0, at), (piece.width, at)))
+    return Mark("hem", hem, ((0, at), (piece.width, at)))
+
+
+def _middle_of_side(part: Part, piece: Piece, closing: Closing) -> tuple[Point, Point]:
+    """Both ends of what lies in the middle of the closing side, on the stitching line."""
+    (ax, ay), (bx, by) = sides_of(piece.stitched)[part.closing_side]
+    shares = [Fraction(closing.edge + way * closing.length, 2 * closing.edge) for way in (-1, 1)]
+    start, end = ((int(ax + (bx - ax) * share), int(ay + (by - ay) * share)) for share in shares)
+    return start, end
 
 
 def _middle(piece: Piece, edge: str, closing: Closing, job: Job) -> tuple[Point, Point]:

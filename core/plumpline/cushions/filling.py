@@ -7,10 +7,11 @@ Sizes are in nm, weights in whole nanograms (1 oz = 28.349523125 g exactly, agre
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
-from plumpline.geometry import PI, power_of_ten
+from plumpline.geometry import PI, Point, area, power_of_ten
 from plumpline.lengths import NM_PER_INCH, UNITS, decimal_text, round_half_even
 from plumpline.measures import Measures
 
@@ -142,11 +143,19 @@ class Filling:
     geometry: tuple[str, ...]
 
 
-def filling_of(pad: Measures, fill: str | None, units: str) -> Filling | None:
-    """What a maker fills a pad of this size with; None for a block of foam, or a shape that no rule is known for."""
+def filling_of(pad: Measures, fill: str | None, units: str, outline: Sequence[Point] = ()) -> Filling | None:
+    """What a maker fills a pad of this size with; None for a block of foam, or a shape that no rule is known for.
+
+    Of a pad with a straight-sided `outline` the face counts as it is, not the box around it; no published geometry
+    tells what two such faces hold.
+    """
     names = tuple(name for name, _ in pad)
-    if fill == "foam" or names not in (("width", "length"), ("diameter",)):
+    if fill == "foam" or names not in (("width", "length"), ("diameter",)) or (outline and fill in BY_VOLUME):
         return None
+    if outline:
+        weight = _weight(area(outline))
+        text = weight_text(weight, units)
+        return Filling(weight, text, (f"{_face_by_weight(weight, units)} = {text}.",), ())
     filled = filled_rectangle(*pad.lengths) if len(names) == 2 else filled_round(*pad.lengths)
     geometry = tuple(geometry_lines(filled, units))
     if fill in BY_VOLUME:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from math import prod
 
+from plumpline.geometry import Point
 from plumpline.job import NM_PER_CM, Cushion, Job
 from plumpline.lengths import NM_PER_INCH, write_length
 from plumpline.measures import Measures
@@ -45,10 +46,14 @@ class Fit:
 
 @dataclass(frozen=True)
 class Pad:
-    """The pad to order, in nm: the size the rule asks for and the stocked size nearest above it, if any."""
+    """The pad to order, in nm: the size the rule asks for and the stocked size nearest above it, if any.
+
+    A straight-sided one has an `outline`, from the lower left corner of the box that the size is of.
+    """
 
     size: Measures
     stocked: Measures | None
+    outline: tuple[Point, ...] = ()
 
 
 def fit_of(cushion: Cushion, job: Job, names: tuple[str, ...]) -> Fit:
@@ -126,3 +131,8 @@ def pad_for(finished: Measures, fit: Fit, job: Job) -> Pad:
     ]
     stocked = min(near, key=prod, default=None)
     return Pad(size, Measures(tuple(zip(size.names, stocked, strict=True))) if stocked else None)
+
+
+def most_apart(fill: str | None) -> int:
+    """How far two readings may differ: 1/2 in on a soft pad, 1/8 in on foam (common practice); in nm."""
+    return NM_PER_INCH // 8 if fill == "foam" else NM_PER_INCH // 2

@@ -29,7 +29,7 @@ def unjoinable(panel: Part, cushion: Cushion) -> list[Problem]:
     if face.joined == "none":
         return []
     if panel.shape != "rectangle":
-        text = "A round face is cut in one: choose a wider cloth, or let it be cut whole."
+        text = "A face of this shape is cut in one: choose a wider cloth, or let it be cut whole."
         return [Problem(f"{at}/joined", "rules-contradict", text)]
     if face.join_pattern == "matched" and face.pattern != "centred":
         text = (

@@ -9,7 +9,7 @@ from plumpline.cushions.fit import Fit, Pad
 from plumpline.cushions.stitching import Sewn
 from plumpline.job import Cushion
 from plumpline.measures import Measures
-from plumpline.pieces import Piece, Strips
+from plumpline.pieces import Outline, Piece, Strips
 
 
 @dataclass(frozen=True)
@@ -20,7 +20,8 @@ class Made:
     seams can give way, None where there are none. `cutting` says in sentences how the cut sizes follow from the
     finished one. `sewn` is all the stitching of one cover, `zips` how far each of its zips opens. `made_up` names
     the faces that are made of several pieces, each with how they are sewn together. `strips` are cut beside the
-    pieces, for its edge.
+    pieces, for its edge. A straight-sided cover has its `outline` along the stitching line, from the
+    lower left corner of the box around it.
     """
 
     cushion: Cushion
@@ -35,3 +36,4 @@ class Made:
     between_side_seams: int | None = None
     made_up: tuple[tuple[str, str], ...] = ()
     strips: tuple[Strips, ...] = ()
+    outline: Outline = ()

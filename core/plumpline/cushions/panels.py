@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from itertools import pairwise
 from typing import Literal
 
 from plumpline.cloth import cut_across, cut_along
-from plumpline.geometry import round_outline
+from plumpline.geometry import area, outset, round_outline, sides_of
 from plumpline.job import NM_PER_CM, Cloth, Cushion, Face, Job
 from plumpline.pieces import Edges as Edges
 from plumpline.pieces import Mark, Outline, Piece, Point, Turns
@@ -26,6 +27,9 @@ class Part:
     from its finished lower left corner; left out, it is the middle. A circle is as long as it is wide; a segment is
     what a straight cut across leaves of the circle around `centre` that is as wide as the part. `opens` names the
     edges that the closure of the cover lies at, `corners` those at whose ends the corners of the cover are.
+
+    A part of shape "outline" has its finished `outline` from the lower left corner of the box around it, an allowance
+    for each of its sides, and `closing_side` instead of an edge; its `edges` are what the allowances add to the box.
     """
 
     name: str
@@ -36,9 +40,12 @@ class Part:
     edges: Edges
     centre: tuple[Fraction, Fraction] | None = None
     turns: Turns = "with the faces"
-    shape: Literal["rectangle", "circle", "segment"] = "rectangle"
+    shape: Literal["rectangle", "circle", "segment", "outline"] = "rectangle"
     opens: tuple[Literal["bottom", "top"], ...] = ()
     corners: tuple[Literal["bottom", "top"], ...] = ("bottom", "top")
+    outline: Outline = ()
+    allowances: tuple[int, ...] = ()
+    closing_side: int = 0
 
     @property
     def middle(self) -> tuple[Fraction, Fraction]:
@@ -61,13 +68,18 @@ class Cut:
 
 
 def cut_out(part: Part, cushion: Cushion, job: Job, count: int) -> Piece:
-    """The piece of a part on the grid, with the marks that every panel has."""
+    """The piece of a part on the grid, with the marks that every panel has.
+
+    A straight-sided outline is cut by its template and not by the grid, which would pull its corners about.
+    """
     face = cushion.cover.face(part.face_of)
     cloth = job.cloth(face.cloth)
     across, up = part.plain
-    upright = cut_across(cloth, across, job.grid), cut_along(cloth, up, job.grid)
-    aside = cut_across(cloth, up, job.grid), cut_along(cloth, across, job.grid)
+    grid = 0 if part.shape == "outline" else job.grid
+    upright = cut_across(cloth, across, grid), cut_along(cloth, up, grid)
+    aside = cut_across(cloth, up, grid), cut_along(cloth, across, grid)
     cut = (aside[1], aside[0]) if cloth.lies_aside else upright
+    outline, stitched = _outline(part, cut), _stitched(part, cut)
     return Piece(
         id=f"{cushion.id}.{part.name}",
         cushion=cushion.id,
@@ -84,10 +96,12 @@ def cut_out(part: Part, cushion: Cushion, job: Job, count: int) -> Piece:
         aim=_aim(part, cloth, face, upright),
         seam=cushion.cover.seam,
         edges=part.edges,
-        outline=_outline(part, cut),
-        marks=_edge_marks(cut, _side_level(part, cut)),
-        shape="circle" if part.shape == "circle" else "rectangle",
+        outline=outline,
+        marks=_side_marks(outline, stitched) if stitched else _edge_marks(cut, _side_level(part, cut)),
+        shape="rectangle" if part.shape == "segment" else part.shape,
         turns=part.turns,
+        stitched=stitched,
+        allowances=part.allowances,
     )
 
 
@@ -107,17 +121,48 @@ def round_part(name: str, face_of: str, across: int, seam: int, turns: Turns = "
     return Part(name, face_of, ("diameter", "diameter"), across, across, edges, turns=turns, shape="circle")
 
 
+def outlined_part(name: str, outline: Outline, allowances: tuple[int, ...], closing_side: int) -> Part:
+    """A plate of that finished outline, from the lower left corner of its box, with an allowance for each side."""
+    cut = outset(outline, allowances)
+    (left, right), (bottom, top) = (_reach(cut, axis) for axis in (0, 1))
+    width, length = (_reach(outline, axis)[1] for axis in (0, 1))
+    edges = Edges(-left, right - width, -bottom, top - length)
+    return Part(
+        name, name, ("sides", "sides"), width, length, edges,
+        shape="outline", outline=outline, allowances=allowances, closing_side=closing_side,
+    )  # fmt: skip
+
+
+def _reach(outline: Outline, axis: int) -> tuple[int, int]:
+    """From where to where an outline reaches, across (0) or up (1)."""
+    places = [point[axis] for point in outline]
+    return min(places), max(places)
+
+
+def _stitched(part: Part, cut: Point) -> Outline:
+    """The stitching line of a straight-sided outline within the piece; of other parts the edges tell it."""
+    return _drawn_out([(x + part.edges.left, y + part.edges.bottom) for x, y in part.outline], part, cut)
+
+
+def _drawn_out(points: Sequence[Point], part: Part, cut: Point) -> Outline:
+    w, h = part.plain
+    return tuple((x * cut[0] // w, y * cut[1] // h) for x, y in points)
+
+
 def _outline(part: Part, cut: Point) -> Outline:
     """The outline of a part drawn out to the size it is cut, as the grid and a wash ask for."""
     w, h = part.plain
-    if part.shape == "rectangle":
-        points: Outline = ((0, 0), (w, 0), (w, h), (0, h))
+    if part.shape == "outline":
+        moved = outset(part.outline, part.allowances)
+        points: Outline = tuple((x + part.edges.left, y + part.edges.bottom) for x, y in moved)
+    elif part.shape == "rectangle":
+        points = ((0, 0), (w, 0), (w, h), (0, h))
     else:
         lift = int(part.edges.bottom + part.middle[1]) - w // 2
         points = tuple((x, y + lift) for x, y in round_outline(w, SAG))
     if part.shape == "segment":
         points = _between(points, h)
-    return tuple((x * cut[0] // w, y * cut[1] // h) for x, y in points)
+    return _drawn_out(points, part, cut)
 
 
 def _between(outline: Outline, top: int) -> Outline:
@@ -147,6 +192,25 @@ def _edge_marks(cut: Point, side: int) -> tuple[Mark, ...]:
         Mark("top", "Top edge", ((w // 2, h),)),
         Mark("centre", "Middle of each edge", ((w // 2, 0), (w, side), (w // 2, h), (0, side))),
     )
+
+
+def back_side(outline: Outline) -> int:
+    """The side at the back of an outline, which runs furthest to the left; named by the corner it starts at."""
+    runs = [one[0] - other[0] for one, other in sides_of(outline)]
+    return runs.index(max(runs))
+
+
+def _side_marks(outline: Outline, stitched: Outline) -> tuple[Mark, ...]:
+    """The middle of every side, and the corners that turn inwards, which are clipped to let the seam go round them."""
+    middles = [((ax + bx) // 2, (ay + by) // 2) for (ax, ay), (bx, by) in sides_of(outline)]
+    corners = zip([stitched[-1], *stitched], stitched, [*stitched[1:], stitched[0]], outline, strict=False)
+    clips = [
+        Mark("clip", "Clip in to the stitching line", (cut, corner))
+        for before, corner, after, cut in corners
+        if area((before, corner, after)) < 0
+    ]
+    top = Mark("top", "Top edge", (middles[back_side(outline)],))
+    return (top, Mark("centre", "Middle of each edge", tuple(middles)), *clips)
 
 
 def off_the_face(cushion: Cushion, part: str, across: int, up: int) -> list[Problem]:

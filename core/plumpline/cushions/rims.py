@@ -7,7 +7,7 @@ from itertools import accumulate
 
 from plumpline.cushions.corners import edge_around
 from plumpline.cushions.made import Made
-from plumpline.geometry import circumference
+from plumpline.geometry import circumference, distance, sides_of
 from plumpline.job import Job
 from plumpline.lengths import write_length
 from plumpline.materials.packs import Packed, fewest_packs
@@ -16,7 +16,10 @@ from plumpline.problems import Problem
 
 @dataclass(frozen=True)
 class Rim:
-    """Once round the stitching line from the middle of the bottom edge on, and where corners are met; in nm."""
+    """Once round the stitching line from the middle of the bottom edge on, and where corners are met; in nm.
+
+    Of a straight-sided outline it begins in the middle of the side that it closes at.
+    """
 
     length: int
     corners: tuple[int, ...] = ()
@@ -35,9 +38,16 @@ def _rim(cover: Made) -> Rim:
     finished = cover.finished
     if "diameter" in finished.names:
         return Rim(circumference(finished["diameter"]))
-    bottom, *others = edge_around(cover.cushion, finished)
+    bottom, *others = _from_the_closing_side(cover) if cover.outline else edge_around(cover.cushion, finished)
     half = bottom // 2
     return Rim(sum((bottom, *others)), tuple(accumulate((bottom - half, *others))))
+
+
+def _from_the_closing_side(cover: Made) -> list[int]:
+    """The sides of a straight-sided cover, the one it closes at before all others."""
+    sides = [distance(one, other) for one, other in sides_of(cover.outline)]
+    first = cover.closing.side or 0
+    return [*sides[first:], *sides[:first]]
 
 
 def edged_rims(cover: Made) -> tuple[Rim, ...]:

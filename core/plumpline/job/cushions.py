@@ -14,10 +14,17 @@ from plumpline.measures import Measures
 
 @dataclass(frozen=True)
 class Insert:
-    """The pad, or the finished size wanted: what was taped of it, a second time too, its label, and its filling."""
+    """The pad, or the finished size wanted: what was taped of it, a second time too, its label, and its filling.
+
+    A straight-sided outline has its `sides` anticlockwise from the front left corner (corner 0), `diagonals` from
+    corner to corner, and `notches`, the corners that turn inwards; None for a length not measured yet.
+    """
 
     shape: str
     size: Measures
+    sides: tuple[int | None, ...]
+    diagonals: tuple[tuple[int, int, int | None], ...]
+    notches: tuple[int, ...]
     again: Measures
     label: Measures
     fill: str | None
@@ -54,11 +61,13 @@ class Corners:
 class Closure:
     """How the cover is closed, in nm; None where it is not said and the usual is taken.
 
-    `seam` is the allowance at the closing edge, `zip_seam` that at a zip, `hem` what the hem of an open edge takes.
+    `side` is the side of a straight-sided outline that it lies on, named by the corner it starts at. `seam` is the
+    allowance at the closing edge, `zip_seam` that at a zip, `hem` what the hem of an open edge takes.
     """
 
     kind: str
     at: str | None
+    side: int | None
     seam: int | None
     opening: int | None
     zip_length: int | None
@@ -145,12 +154,13 @@ class Cover:
 
 @dataclass(frozen=True)
 class Cushion:
-    """One entry of the job: so many covers of one make."""
+    """One entry of the job: so many covers of one make, some of them mirrored."""
 
     index: int
     id: str
     name: str
     quantity: int
+    mirrored: int
     kind: str
     size_from: str
     insert: Insert
@@ -175,6 +185,7 @@ def read_cushion(index: int, values: Values, habits: Habits) -> Cushion:
         id=values["id"],
         name=values.get("name", ""),
         quantity=values["quantity"],
+        mirrored=values.get("mirrored", 0),
         kind=values["kind"],
         size_from=values.get("size_from", "insert"),
         insert=_insert(values["insert"]),
@@ -186,6 +197,9 @@ def _insert(values: Values) -> Insert:
     return Insert(
         shape=values["shape"],
         size=_measures(values),
+        sides=tuple(values.get("sides", ())),
+        diagonals=tuple(values.get("diagonals", ())),
+        notches=tuple(values.get("notches", ())),
         again=_measures(values.get("again", {})),
         label=_measures(values.get("label", {})),
         fill=values.get("fill"),
@@ -267,6 +281,7 @@ def _closure(values: Values, habits: Habits) -> Closure:
     return Closure(
         kind=values["kind"],
         at=values.get("at"),
+        side=values.get("side"),
         seam=values.get("seam"),
         opening=values.get("opening"),
         zip_length=values.get("length"),

@@ -242,7 +242,13 @@ def _arrow(sheet: Sheet, tail: Point, head: Point) -> None:
 
 
 def _mark(sheet: Sheet, mark: Mark, outline: Outline) -> None:
-    """A stroke inwards from the edge at each point of a mark; its words too, where all of it is on one side."""
+    """A stroke inwards from the edge at each point of a mark; its words too, where all of it is on one side.
+
+    A clip is the cut itself, from the corner in to the stitching line.
+    """
+    if mark.kind == "clip":
+        sheet.line(mark.points[0], mark.points[1], _MARK)
+        return
     strokes = [_inwards(outline, point) for point in mark.points]
     for (x, y), (dx, dy) in zip(mark.points, strokes, strict=True):
         sheet.line((x, y), (x + dx, y + dy), _MARK)

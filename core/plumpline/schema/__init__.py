@@ -20,6 +20,10 @@ _TEXTS = {
     "currency": "A currency code of ISO 4217.",
 }
 
+_LENGTH: Schema = {"type": "string", "$comment": _TEXTS["positive"] + " Empty where it is not measured yet."}
+_CORNER: Schema = {"type": "integer", "minimum": 0}
+_DIAGONAL: Schema = {"type": "array", "prefixItems": [_CORNER, _CORNER, _LENGTH], "minItems": 3, "maxItems": 3}
+
 
 def job_schema() -> Schema:
     """The schema of a job document of this version (JSON Schema, draft 2020-12)."""
@@ -47,6 +51,14 @@ def _value(field: Field) -> Schema:
         return {"anyOf": [{"type": "string", "minLength": 1}, _object(field.fields)]}
     if field.kind == "list":
         return {"type": "array", "items": _object(field.fields)}
+    if field.kind == "lengths":
+        return {"type": "array", "items": _LENGTH}
+    if field.kind == "diagonals":
+        return {"type": "array", "items": _DIAGONAL}
+    if field.kind == "corner":
+        return _CORNER
+    if field.kind == "corners":
+        return {"type": "array", "items": _CORNER}
     if field.kind == "choice":
         return {"enum": list(field.choices)}
     if field.kind == "constant":

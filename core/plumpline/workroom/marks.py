@@ -47,7 +47,7 @@ def _of_piece(piece: Piece, bench: Bench) -> Iterator[tuple[str, str]]:
     for mark in piece.marks:
         alike.setdefault((mark.kind, _SAID.get(mark.kind, mark.text)), []).append(mark)
     for (kind, text), marks in alike.items():
-        yield kind, text if piece.shape == "circle" or kind not in _ALONG_AN_EDGE else _placed(text, marks, bench)
+        yield kind, text if piece.shape != "rectangle" or kind not in _ALONG_AN_EDGE else _placed(text, marks, bench)
 
 
 # What a mark is called on the sheet, where that is not what stands beside it on the piece.
@@ -75,6 +75,7 @@ def steps(bench: Bench) -> Iterator[Step]:
 
 _TITLES = {
     "notch": "Mark the corners on the boxing",
+    "clip": "Mark the corners to clip",
     "opening": "Mark the opening",
     "zip": "Mark the zip",
     "hem": "Mark the hems",

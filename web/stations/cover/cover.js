@@ -10,6 +10,7 @@ import { clothOfFace, nameOf } from '../catalogue.js';
 import { Chooser, chosenIn, entryPaths } from '../chooser.js';
 import { Field, Fields, Problems } from '../field.js';
 import { NextBar } from '../next-bar.js';
+import { named } from '../outlines.js';
 import { isShown } from '../shown.js';
 import { visit } from '../visit.js';
 import { FinishedSize } from './finished-size.js';
@@ -21,8 +22,8 @@ const panelOf = (cushion) => nearAnswer.value?.pieces.find((piece) => piece.cush
 
 // What the core takes where nothing is said of the closing, beside each of its fields.
 function closingRows(size, seam) {
-  const { at, length, allowance, overlap } = size?.closing ?? {};
-  const usual = { kind: undefined, at: at && say(`option:/cushions/*/cover/closure/at=${at}`), opening: length?.text, length: length?.text,
+  const { at, side, length, allowance, overlap } = size?.closing ?? {};
+  const usual = { kind: undefined, at: at && say(`option:/cushions/*/cover/closure/at=${at}`), side: sided(size, side), opening: length?.text, length: length?.text,
     zip_seam: allowance?.text, overlap: overlap?.text, hem: allowance?.text, seam: allowance?.text ?? seam };
   return Object.entries(usual).map(([name, value]) => [`cover/closure/${name}`, value]);
 }
@@ -36,6 +37,8 @@ function edgeRows(cushion, size) {
     join: join?.text, shortest: shortest?.text, thickness: undefined, pack: undefined, hidden_joins: undefined };
   return Object.entries(usual).map(([name, value]) => [`cover/edge/${name}`, value]);
 }
+
+const sided = (size, side) => (size?.outline && side !== null ? named([side, (side + 1) % size.outline.length]) : undefined);
 
 function sections(cushion) {
   const size = worked(cushion);

@@ -4,7 +4,7 @@ import { Figure, Fractions } from '../../parts/figure.js';
 import { Sheet } from '../../parts/sheet.js';
 import { valueAt } from '../../store/pointer.js';
 import { job } from '../../store/session.js';
-import { measuresOfCushion, missingMeasure } from '../kinds.js';
+import { measuresMadeSmaller, missingMeasure } from '../kinds.js';
 import { say } from '../../words/words.js';
 
 const By = () => html`<span class="size-by" aria-hidden="true">×</span>`;
@@ -32,7 +32,7 @@ function How({ size: { working, filling } }) {
 // `size` is the answer's entry for this cushion; undefined until there is one.
 export function FinishedSize({ cushion, size }) {
   if (!size) return html`<p class="note">${say(missingMeasure(job.value, cushion) ? 'cover.unknown' : 'cover.coming')}</p>`;
-  const names = measuresOfCushion(job.value, cushion).filter((name) => size.finished[name]);
+  const names = [...measuresMadeSmaller(job.value, cushion), 'thickness'].filter((name) => size.finished[name]);
   const isWanted = valueAt(job.value, `${cushion}/size_from`) === 'finished';
   return html`<div class="finished"><div class="finished-sizes">
     <p class="finished-line"><span class="note">${say('cover.finished')}</span><${Size} names=${names} sizes=${size.finished} /></p>

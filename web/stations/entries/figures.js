@@ -4,9 +4,10 @@ import { MoneyPad } from '../../parts/money-pad.js';
 import { Stepper } from '../../parts/stepper.js';
 import { TextField } from '../../parts/text-field.js';
 import { ask } from '../../boot/core.js';
-import { parentOf, valueAt } from '../../store/pointer.js';
+import { parentOf, patternOf, valueAt } from '../../store/pointer.js';
 import { job } from '../../store/session.js';
 import { settings } from '../../store/settings.js';
+import { fields } from '../../words/controls.js';
 import { percentOf, shareOf } from '../percent.js';
 import { clearField, setField } from '../setting.js';
 
@@ -15,8 +16,12 @@ const MOST_DECIMALS = 3; // the finest coins there are; the core says which a cu
 
 const setOrClear = (at, value) => (value === '' ? clearField(at) : setField(at, value));
 
-export const CountEntry = ({ at, label, value }) => html`<${Stepper} label=${label} value=${value ?? 1} min=${1} max=${MOST_COVERS}
-  onInput=${(next) => setField(at, next)} />`;
+// Of what a job may be without there can be none at all, which empties the field.
+export function CountEntry({ at, label, value }) {
+  const least = fields[patternOf(at)].least ?? 1;
+  return html`<${Stepper} label=${label} value=${value ?? least} min=${least} max=${MOST_COVERS}
+    onInput=${(next) => setOrClear(at, next || '')} />`;
+}
 
 export const MoneyEntry = ({ at, label, value }) => html`<${MoneyPad} label=${label} value=${value ?? ''} ask=${ask}
   currency=${valueAt(job.value, `${parentOf(at)}/currency`) ?? settings.value.currency} decimals=${MOST_DECIMALS}

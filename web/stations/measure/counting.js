@@ -29,5 +29,5 @@ export function Counting({ at }) {
         </div>
       </div>
     </main>
-    <${NextBar} step=${stepAfter(cushion, 'quantity')} />`;
+    <${NextBar} step=${stepAfter(cushion, at)} />`;
 }

@@ -7,14 +7,16 @@ import { job } from '../../store/session.js';
 import { say } from '../../words/words.js';
 import { nameOf } from '../catalogue.js';
 import { Field } from '../field.js';
-import { isMeasured, measuresOfCushion } from '../kinds.js';
+import { isMeasured, isOutlined, measuresOfCushion } from '../kinds.js';
+import { outlinePaths } from '../outlines.js';
 import { addEntry, freeId, removeEntry } from '../setting.js';
 import { show } from '../visit.js';
 import { CushionPicture } from './picture.js';
 
 const MEASURES = ['width', 'length', 'diameter', 'thickness'];
 const each = (group) => MEASURES.map((name) => `insert/${group}${name}`);
-const ROWS = ['kind', 'insert/shape', ...each(''), ...each('again/'), 'quantity', 'insert/fill', 'name', 'size_from',
+const SHAPE = ['kind', 'insert/shape', 'insert/notches'];
+const ROWS = [...each(''), ...each('again/'), 'quantity', 'mirrored', 'insert/fill', 'name', 'size_from',
   'insert/measured', 'insert/clearance', ...each('label/')];
 
 const sizeBy = (name, text) => (name === 'diameter' ? say('measure.diameterOf', { text }) : text);
@@ -22,7 +24,8 @@ const sizeBy = (name, text) => (name === 'diameter' ? say('measure.diameterOf', 
 export function summary(path) {
   if (!isMeasured(job.value, path)) return say('measure.unmeasured');
   const { quantity, insert } = valueAt(job.value, path);
-  return [quantity, ...measuresOfCushion(job.value, path).map((name) => sizeBy(name, insert[name] ?? '?'))].join(' × ');
+  const outlined = isOutlined(job.value, path) ? [say('measure.sideCount', { count: insert.sides.length })] : [];
+  return [quantity, ...outlined, ...measuresOfCushion(job.value, path).map((name) => sizeBy(name, insert[name] ?? '?'))].join(' × ');
 }
 
 function duplicate(path) {
@@ -43,13 +46,16 @@ function Tools({ path, name }) {
   </div>`;
 }
 
+const outlineRows = (path) => (isOutlined(job.value, path) ? outlinePaths(job.value, path) : []);
+const rowsOf = (path) => [...SHAPE.map((row) => `${path}/${row}`), ...outlineRows(path), ...ROWS.map((row) => `${path}/${row}`)];
+
 function OpenCushion({ path }) {
   const name = nameOf(job.value, path);
   return html`<section class="card card-rows cushion-open" aria-label=${name}>
     <div class="cushion-head"><div><h2 class="entry-name">${name}</h2>
       <p class="note"><${Fractions} text=${summary(path)} /></p></div></div>
     <${CushionPicture} cushion=${path} isLabelled />
-    <div class="rows">${ROWS.map((row) => html`<${Field} key=${row} at=${`${path}/${row}`} />`)}</div>
+    <div class="rows">${rowsOf(path).map((at) => html`<${Field} key=${at} at=${at} />`)}</div>
     <${Tools} path=${path} name=${name} />
   </section>`;
 }

@@ -13,12 +13,15 @@ import { show } from '../visit.js';
 import { Cushions } from './cushions.js';
 import { Counting } from './counting.js';
 import { nextStep } from './next.js';
+import { OutlineReading } from './outline-reading.js';
 import { Reading } from './reading.js';
 
 // The fields that are taken on the station itself (`view` in words/controls.js), and how.
 const VIEWS = {
   ...Object.fromEntries(['width', 'length', 'diameter', 'thickness']
     .flatMap((name) => [[`/cushions/*/insert/${name}`, Reading], [`/cushions/*/insert/again/${name}`, Reading]])),
+  '/cushions/*/insert/sides/*': OutlineReading,
+  '/cushions/*/insert/diagonals/*/*': OutlineReading,
   '/cushions/*/quantity': Counting,
 };
 

@@ -2,7 +2,7 @@
 import { job, openJob } from '../../store/session.js';
 import { go, inJob, moveTo, place } from '../../store/place.js';
 import { say } from '../../words/words.js';
-import { isField, labelKey, nameOf } from '../catalogue.js';
+import { isField, labelKey, nameOf, placesIn } from '../catalogue.js';
 import { measurePaths, missingMeasure } from '../kinds.js';
 
 const at = (station, field) => inJob(openJob.value.id, station, field);
@@ -12,7 +12,7 @@ const travel = (there) => (isField(place.value.field ?? '') ? moveTo(there) : go
 
 const step = (word, there, values) => ({ name: say(word, values), go: () => travel(there) });
 
-const toMeasure = (path) => step(`next:${labelKey(job.value, path)}`, at('measure', path));
+const toMeasure = (path) => step(`next:${labelKey(job.value, path)}`, at('measure', path), placesIn(job.value, path));
 
 const toCover = (cushion) => step('measure.cover', at('cover', cushion));
 
@@ -30,9 +30,9 @@ function nextCushion(cushion) {
 }
 
 // The next step from a measure that has just been taken, or from how many there are.
-export function stepAfter(cushion, name) {
+export function stepAfter(cushion, path) {
   const measures = measurePaths(job.value, cushion);
-  const next = measures[measures.indexOf(`${cushion}/insert/${name}`) + 1];
-  if (name === 'quantity') return nextCushion(cushion) ?? toCover(cushion);
+  const next = measures[measures.indexOf(path) + 1];
+  if (path === `${cushion}/quantity`) return nextCushion(cushion) ?? toCover(cushion);
   return next ? toMeasure(next) : step('measure.howMany', at('measure', `${cushion}/quantity`));
 }

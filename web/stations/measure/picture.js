@@ -7,7 +7,8 @@ import { nearAnswer, workedCushions } from '../../store/answers.js';
 import { job } from '../../store/session.js';
 import { readings } from '../../store/readings.js';
 import { fields } from '../../words/controls.js';
-import { measuresOfCushion } from '../kinds.js';
+import { isOutlined, measuresOfCushion } from '../kinds.js';
+import { outlineAt } from '../outlines.js';
 
 const USUAL_RADIUS = fields['/cushions/*/cover/corners/radius'].usual;
 
@@ -28,8 +29,16 @@ function cornersOf(id, { corners }) {
 function closingOf(id, { closure }) {
   if (!closure) return null;
   const worked = workedCushions.value.find((cushion) => cushion.id === id)?.closing;
-  if (worked?.kind !== closure.kind) return { kind: closure.kind, at: closure.at };
-  return { kind: worked.kind, at: worked.at, nm: (worked.overlap ?? worked.length).nm };
+  if (worked?.kind !== closure.kind) return { kind: closure.kind, at: closure.at, side: closure.side };
+  return { kind: worked.kind, at: worked.at, nm: (worked.overlap ?? worked.length).nm, side: worked.side ?? undefined, edge: worked.edge.nm };
+}
+
+// What is taped of an outline so far; it is drawn from that, whether or not it closes.
+function outlineOf(cushion) {
+  const { sides, diagonals, notches } = outlineAt(job.value, cushion);
+  const all = [...sides.map((text, side) => [side, (side + 1) % sides.length, drawn(text)]),
+    ...diagonals.map(([one, other, text]) => [one, other, drawn(text)])];
+  return { count: sides.length, taped: all.filter(([, , nm]) => nm), notches, sure: all.every(([, , nm]) => nm) };
 }
 
 // The edge as the core made it; before that, what is said of it.
@@ -42,8 +51,10 @@ function edgeOf(id, { edge }) {
 export function CushionPicture({ cushion, focus, isLabelled }) {
   const { kind, insert, cover } = valueAt(job.value, cushion);
   const texts = Object.fromEntries(measuresOfCushion(job.value, cushion).map((name) => [name, insert[name]]));
+  const outline = isOutlined(job.value, cushion) ? outlineOf(cushion) : undefined;
   const measures = Object.fromEntries(Object.entries(texts).map(([name, text]) => [name, drawn(text)]));
-  return html`<${CushionDrawing} kind=${kind} shape=${insert.shape} measures=${measures} texts=${texts} focus=${focus}
-    labels=${isLabelled ? texts : undefined} edge=${edgeOf(lastOf(cushion), cover)} closing=${closingOf(lastOf(cushion), cover)}
+  return html`<${CushionDrawing} kind=${kind} shape=${insert.shape} measures=${measures} outline=${outline}
+    texts=${{ ...texts, sides: insert.sides?.length }} focus=${focus} labels=${isLabelled ? { ...texts, sides: insert.sides } : undefined}
+    edge=${edgeOf(lastOf(cushion), cover)} closing=${closingOf(lastOf(cushion), cover)}
     corners=${cornersOf(lastOf(cushion), cover)} />`;
 }

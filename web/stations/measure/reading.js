@@ -8,11 +8,10 @@ import { hintOf, labelOf } from '../catalogue.js';
 import { TapeEntry } from '../entries/lengths.js';
 import { Problems } from '../field.js';
 import { clearField, setField } from '../setting.js';
-import { isMeasured, measurePaths, measuresOfCushion } from '../kinds.js';
+import { measuresOfCushion } from '../kinds.js';
 import { NextBar } from '../next-bar.js';
-import { KindChoice } from './kind-choice.js';
+import { MeasurePicture } from './measure-picture.js';
 import { stepAfter } from './next.js';
-import { CushionPicture } from './picture.js';
 
 // A square pad is measured once; its height is the same text, not a new reading.
 function SameHeight({ cushion, at }) {
@@ -28,13 +27,6 @@ function ReadAgain({ cushion, name }) {
   return html`<button type="button" class="button" onClick=${() => moveTo(second)}>${say('measure.again')}</button>`;
 }
 
-// Before anything is measured the kinds stand in the place of the drawing, as high as it: the keys below do not move.
-function Picture({ cushion, name }) {
-  const isFirst = measurePaths(job.value, cushion)[0] === `${cushion}/insert/${name}`;
-  if (isFirst && !isMeasured(job.value, cushion)) return html`<${KindChoice} cushion=${cushion} />`;
-  return html`<${CushionPicture} cushion=${cushion} focus=${name} />`;
-}
-
 export function Reading({ at }) {
   const cushion = entryOf(at);
   const name = lastOf(at);
@@ -45,7 +37,7 @@ export function Reading({ at }) {
   const look = (there) => moveTo(inJob(openJob.value.id, 'measure', there));
   return html`<main class="screen-body measuring">
       <div class="columns">
-        <div class="column"><${Picture} cushion=${cushion} name=${name} /></div>
+        <div class="column"><${MeasurePicture} cushion=${cushion} at=${firstAt} focus=${name} /></div>
         <div class="column">
           <${TapeEntry} label=${labelOf(job.value, firstAt)} value=${valueAt(job.value, firstAt)} second=${isSecond ? second : undefined}
             hint=${hintOf(job.value, firstAt)} restAt=${name === 'length' ? valueAt(job.value, `${cushion}/insert/width`) : undefined}
@@ -56,7 +48,7 @@ export function Reading({ at }) {
         </div>
       </div>
     </main>
-    <${NextBar} step=${stepAfter(cushion, name)}>
+    <${NextBar} step=${stepAfter(cushion, firstAt)}>
       <${SameHeight} cushion=${cushion} at=${at} />
       ${!isSecond && html`<${ReadAgain} cushion=${cushion} name=${name} />`}
     <//>`;

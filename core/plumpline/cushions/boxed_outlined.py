@@ -1,0 +1,84 @@
+"""Boxed covers of other straight-sided outlines: trapezoids, bays, T- and L-shaped seats, with a band around them."""
+
+from __future__ import annotations
+
+from plumpline.cushions.boxing import boxed_with
+from plumpline.cushions.closing import Closing, closing_of
+from plumpline.cushions.made import Made
+from plumpline.cushions.outlined import cannot_be_made, faces_of, outlined, stitched_sides
+from plumpline.cushions.panels import back_side, off_the_face
+from plumpline.cushions.ring import Joined, Ring
+from plumpline.cushions.tracing import Traced, side_called, trace, trace_lines
+from plumpline.figures import counted
+from plumpline.job import Cushion, Job
+from plumpline.lengths import write_length
+from plumpline.problems import Problem
+
+_CLOSED_AT = {"hand-sewn": ("bottom",), "zip": ("boxing", "bottom")}
+
+
+def boxed_outlined(cushion: Cushion, job: Job) -> Made | list[Problem]:
+    """The cover worked out, or everything that keeps it from being made; it closes at the back unless it is said."""
+    traced = trace(cushion, job, ("thickness",))
+    if not isinstance(traced, Traced):
+        return traced
+    said = cushion.cover.closure.side
+    side = back_side(traced.stitched) if said is None else said
+    sides, seam = stitched_sides(traced), cushion.cover.seam
+    band = sides[side] + 2 * cushion.cover.boxing.returns
+    allowances = [seam] * len(sides)
+    problems = cannot_be_made(traced, allowances)
+    problems += off_the_face(cushion, "sides", sides[side], traced.sized.finished["thickness"])
+    called = side_called(side, len(sides))
+    where = {"bottom": f"in the seam of the back at side {called}", "boxing": f"in its band of the boxing, at {called}"}
+    closing = closing_of(cushion, job, _CLOSED_AT, {"bottom": sides[side], "boxing": band}, where=where)
+    problems += _returns_too_far(cushion, job, closing, sides, side) if isinstance(closing, Closing) else closing
+    if problems or not isinstance(closing, Closing):
+        return problems
+    ring = _ring(traced, closing, sides, side)
+    made = boxed_with(
+        ring, faces_of(traced, allowances, side), _lines(traced, ring, sides, job), traced.cushion, job, traced.sized,
+        closing,
+    )  # fmt: skip
+    return outlined(made, traced, side)
+
+
+def _beside(sides: tuple[int, ...], side: int) -> tuple[int, int]:
+    """The sides before and after one."""
+    return sides[side - 1], sides[(side + 1) % len(sides)]
+
+
+def _returns_too_far(cushion: Cushion, job: Job, closing: Closing, sides: tuple[int, ...], side: int) -> list[Problem]:
+    returns, shorter = cushion.cover.boxing.returns, min(_beside(sides, side))
+    if closing.at != "boxing" or returns <= shorter:
+        return []
+    text = f"The zip band returns {write_length(returns, job.units)} along a side of "
+    text += f"{write_length(shorter, job.units)}: let it return less, or close the cover at another side."
+    return [Problem(f"{cushion.at}/cover/boxing/returns", "rules-contradict", text)]
+
+
+def _ring(traced: Traced, closing: Closing, sides: tuple[int, ...], side: int) -> Ring:
+    """The stretches of the boxing from corner to corner, from the closing side on.
+
+    A zip band takes that side and what it returns of the two beside it.
+    """
+    boxing = traced.cushion.cover.boxing
+    around, zip_band = (*sides[side:], *sides[:side]), 0
+    if closing.at == "boxing":
+        after, *between, before = around[1:]
+        around = (after - boxing.returns, *between, before - boxing.returns)
+        zip_band = closing.edge
+    width, length, thickness = traced.sized.finished.lengths
+    joined: Joined = "at every corner" if boxing.kind == "front-and-sides" else "as the cloth asks"
+    return Ring(around, zip_band, thickness, max(width, length), "sides", joined)
+
+
+def _lines(traced: Traced, ring: Ring, sides: tuple[int, ...], job: Job) -> list[str]:
+    units, seam = job.units, traced.cushion.cover.seam
+    allowed, high, whole = (write_length(nm, units) for nm in (seam, ring.thickness + 2 * seam, ring.length))
+    around = counted(len(sides), "side", "sides")
+    return [
+        *trace_lines(traced, job),
+        f"Seams {allowed} at every edge: the plates are cut by their outline, the boxing {high} high.",
+        f"Once round the plates: {around} together {whole}.",
+    ]

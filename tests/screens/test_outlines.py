@@ -1,0 +1,158 @@
+"""Seats of other outlines by touch: taped side by side and across, drawn, checked, answered with no signal."""
+
+import io
+import json
+import re
+from typing import Any
+
+import pypdf
+from handset import Phone, Site
+from maker import Maker
+from playwright.sync_api import Page, expect
+from questions import offline_state, wait_until
+from test_kinds import PICTURES, cushion_of
+from test_looks import CUT_OFF, SMALL_TARGETS
+
+ANSWER_MS = 60_000
+SEAT = PICTURES["boxed polygon"]
+#: A maker's bay: 90 in at the front, 60 at the back, 31 deep; by Pythagoras its sides are 34.44 in and its diagonals
+#: 81.15, taped to the nearest 1/8 in.
+BAY = {
+    "side BC": "90 in",
+    "side CD": "34 1/2 in",
+    "side DA": "60 in",
+    "diagonal AC": "34 1/2 in",
+    "diagonal BD": "81 1/8 in",
+    "thickness": "81 1/8 in",
+    "how many": "3 in",
+}
+
+
+def tape_the_bay(maker: Maker) -> None:
+    """Every measure of the bay in the order that the screen asks for it; ends where it asks how many."""
+    maker.start_job()
+    maker.choose(SEAT)
+    for following, length in BAY.items():
+        maker.tape(length)
+        maker.press("measure.next", next=following)
+
+
+def corners_drawn(page: Page) -> list[list[float]]:
+    """The corners of the face as it is drawn, in px."""
+    drawn = page.locator(".cushion-drawing .drawing-face").get_attribute("d") or ""
+    return [[float(number) for number in point.split()] for point in re.findall(r"[\d.-]+ [\d.-]+", drawn)]
+
+
+def test_a_bay_window_bench_is_entered_drawn_and_answered_with_no_signal(phone: Page, site: Site, maker: Maker) -> None:
+    """Four sides, two diagonals, 3 in of foam, a zip at the back: its length of cloth, its sheet and its templates."""
+    wait_until(phone, offline_state, phase="verified")
+    site.stop()
+    tape_the_bay(maker)
+    maker.choose("Foam filling")
+    a, b, c, d = corners_drawn(phone)
+    assert abs((b[0] - a[0]) / (c[0] - d[0]) - 1.5) < 0.02  # 90 in at the front, 60 at the back
+    maker.go_to("cover")
+    for row, choice in (("Closing", "Zip"), ("Closed at", "In the boxing")):
+        maker.touch(maker.row(row))
+        maker.choose(choice)
+        maker.press("job.done")
+    expect(maker.row("Closed at side")).to_contain_text("CD", timeout=ANSWER_MS)
+    expect(phone.locator("[data-closing=zip]")).to_be_visible()
+    maker.go_to("cloth")
+    for row, enter in (("Cloth width", lambda: maker.tape("54 in")), ("Direction", lambda: maker.choose("Any way"))):
+        maker.touch(maker.row(row))
+        enter()
+        maker.press("job.done")
+    maker.go_to("cut")
+    expect(maker.find("cut.why")).to_be_visible(timeout=ANSWER_MS)
+    with phone.expect_download(timeout=ANSWER_MS) as download:
+        maker.press("cut.templates")
+    text = pypdf.PdfReader(io.BytesIO(download.value.path().read_bytes())).pages[0].extract_text()
+    assert "91 9/16" in text
+    maker.go_to("make")
+    expect(phone.get_by_text("zip band 1", exact=False).first).to_be_visible(timeout=ANSWER_MS)
+    cushion = cushion_of(phone)
+    assert cushion["insert"]["diagonals"] == [[0, 2, "81 1/8 in"], [1, 3, "81 1/8 in"]]
+    assert cushion["insert"]["sides"] == ["90 in", "34 1/2 in", "60 in", "34 1/2 in"]
+
+
+def test_a_diagonal_that_cannot_be_right_is_told_beside_it_with_both_numbers(maker: Maker) -> None:
+    tape_the_bay(maker)
+    maker.press("job.back")
+    maker.touch(maker.row("Diagonal AC"))
+    maker.tape("85 in")
+    told = maker.page.locator(".field-problem")
+    expect(told).to_contain_text("If the diagonal AC is the one misread, it is", timeout=ANSWER_MS)
+    expect(told).to_contain_text("and not 85 in")
+    maker.press("job.back")
+    expect(maker.row("Diagonal AC")).to_have_accessible_description(re.compile("diagonal AC is the one misread"))
+    maker.touch(maker.row("Diagonal AC"))
+    maker.tape("81 1/8 in")
+    expect(told).to_have_count(0, timeout=ANSWER_MS)
+
+
+def outline_of(page: Page) -> dict[str, Any]:
+    insert = cushion_of(page)["insert"]
+    return {"sides": len(insert["sides"]), "notches": insert.get("notches", []), "across": len(insert["diagonals"])}
+
+
+def test_an_outline_to_begin_with_sets_its_sides_and_the_corners_that_turn_inwards(maker: Maker) -> None:
+    maker.start_job()
+    maker.choose(SEAT)
+    maker.press("job.back")
+    maker.touch(maker.row("Outline"))
+    for named, wanted in (("L", (6, [3])), ("T", (8, [3, 6])), ("Bay or trapezoid", (4, []))):
+        maker.choose(named)
+        found = outline_of(maker.page)
+        assert (found["sides"], found["notches"]) == wanted
+        assert found["across"] == wanted[0] - 2  # as many as hold it, and one that checks
+    maker.press_named("One more: Sides")
+    maker.press("measure.turnsInwards", corner="D")
+    assert outline_of(maker.page) == {"sides": 5, "notches": [3], "across": 3}
+    maker.press("measure.tapedAcross", ends="BD")
+    assert outline_of(maker.page)["across"] == 4
+    maker.press("measure.turnsInwards", corner="D")
+    maker.press_named("One less: Sides")
+    assert outline_of(maker.page) == {"sides": 4, "notches": [], "across": 2}
+
+
+def test_the_outline_is_drawn_to_the_proportion_of_what_is_taped_so_far(maker: Maker) -> None:
+    maker.start_job()
+    maker.choose(SEAT)
+    maker.tape("40 in")
+    maker.press("measure.next", next="side BC")
+    face = maker.page.locator(".cushion-drawing .drawing-face")
+    before, drawn = corners_drawn(maker.page), face.get_attribute("d") or ""
+    maker.tape("60 in")
+    expect(maker.page.locator(".dimension-focused")).to_have_count(1)
+    expect(face).not_to_have_attribute("d", drawn)
+    after = corners_drawn(maker.page)
+    depth = [abs(corners[2][1] - corners[1][1]) / abs(corners[1][0] - corners[0][0]) for corners in (before, after)]
+    assert depth[1] > 1.5 * depth[0]
+
+
+def test_the_entry_of_an_outline_is_whole_at_every_width(handset: Phone, maker: Maker) -> None:
+    maker.start_job()
+    maker.choose(SEAT)
+    maker.press("job.back")
+    maker.touch(maker.row("Outline"))
+    maker.choose("T")
+    for width in (320, 360, 412):
+        handset.page.set_viewport_size({"width": width, "height": 740})
+        assert maker.page.evaluate("() => document.documentElement.scrollWidth") <= width
+        assert maker.page.evaluate(SMALL_TARGETS) == []
+        assert maker.page.evaluate(CUT_OFF) == []
+
+
+def test_a_pair_says_how_many_are_mirrored(maker: Maker) -> None:
+    maker.start_job()
+    maker.choose(PICTURES["knife-edge polygon"])
+    maker.press("job.back")
+    maker.touch(maker.row("Of these mirrored"))
+    maker.press_named("One more: Of these mirrored")
+    maker.press("job.done")
+    assert json.dumps(cushion_of(maker.page)["mirrored"]) == "1"
+    maker.touch(maker.row("Of these mirrored"))
+    maker.press_named("One less: Of these mirrored")
+    maker.press("job.done")
+    assert "mirrored" not in cushion_of(maker.page)

@@ -1,0 +1,90 @@
+// A cushion of another straight-sided outline: lying flat, or as a seat with its boxing, its corners lettered.
+import { html } from '../html.js';
+import { Closing } from './closing.js';
+import { SvgFractions } from './dimension.js';
+import { between, placed } from './proportions.js';
+import { Rims } from './rims.js';
+import { sketchOf } from './outline-sketch.js';
+
+const ROOM = { x: 66, y: 20, width: 184, height: 116 };
+// A seat is seen from above its front: how far a length that runs back goes to the right and up, of its true size.
+const LYING = { right: 0, up: 1 };
+const SEEN = { right: 0.28, up: 0.62 };
+const LETTER = 11;
+const MOST_LABELLED = 4;
+
+export const cornerName = (corner) => String.fromCharCode(65 + corner);
+
+/** The outline that stands in a picture where none is known yet: a bay. */
+const BARE = { count: 4, taped: [], notches: [] };
+
+const path = (points) => `M${points.map(([x, y]) => `${x.toFixed(2)} ${y.toFixed(2)}`).join('L')}Z`;
+const extent = (values) => Math.max(...values) - Math.min(...values);
+
+/** The corners on the screen, `thick` px of boxing below them: {points, thick, scale}. */
+function seen(corners, thickness, { right, up }) {
+  const flat = corners.map(([x, y]) => [x + y * right, -y * up]);
+  const [xs, ys] = [0, 1].map((axis) => flat.map((point) => point[axis]));
+  const { scale, x, y } = placed(extent(xs), extent(ys) + thickness, ROOM);
+  const [left, top] = [Math.min(...xs), Math.min(...ys)];
+  return { scale, thick: thickness * scale, points: flat.map(([px, py]) => [x + (px - left) * scale, y + (py - top) * scale]) };
+}
+
+const sidesOf = (points) => points.map((point, corner) => [point, points[(corner + 1) % points.length]]);
+
+/** The boxing side by side, what is further back first, so that the nearer covers it. */
+function Boxing({ points, thick, unsure }) {
+  const walls = sidesOf(points).toSorted(([[, a], [, b]], [[, c], [, d]]) => a + b - c - d);
+  return walls.map(([[ax, ay], [bx, by]]) => html`<path key=${`${ax} ${ay}`} class="drawing-boxing${unsure}"
+    d=${path([[ax, ay], [bx, by], [bx, by + thick], [ax, ay + thick]])} />`);
+}
+
+/** A point so far outside the outline at a corner, or at the middle of a side. */
+function outside([x, y], before, after, away) {
+  const long = Math.hypot(after[0] - before[0], after[1] - before[1]) || 1;
+  return [x - ((after[1] - before[1]) / long) * away, y + ((after[0] - before[0]) / long) * away];
+}
+
+const Letters = ({ points, thick }) => points.map((point, corner) => {
+  const [before, after] = [points.at(corner - 1), points[(corner + 1) % points.length]];
+  const [x, y] = outside(point, before, after, LETTER);
+  return html`<text key=${corner} class="drawing-letter" x=${x} y=${y + 5 + (y > point[1] + 3 ? thick : 0)} text-anchor="middle">${cornerName(corner)}</text>`;
+});
+
+const Lengths = ({ points, thick, texts }) => sidesOf(points).map(([one, other], side) => {
+  const middle = [(one[0] + other[0]) / 2, (one[1] + other[1]) / 2];
+  const [x, y] = outside(middle, one, other, 10);
+  const anchor = Math.abs(x - middle[0]) < 5 ? 'middle' : x < middle[0] ? 'end' : 'start';
+  const low = anchor === 'middle' && y > middle[1] ? thick + 10 : 3;
+  return texts[side] && html`<text key=${side} class="drawing-length" x=${x} y=${y + low} text-anchor=${anchor}><${SvgFractions} text=${texts[side]} /></text>`;
+});
+
+function closingLines(points, thick, side, nm) {
+  const [from, to] = sidesOf(points)[side];
+  const hidden = thick > 0 && from[0] > to[0];
+  const lowered = (share) => between([from[0], from[1] + thick * share], [to[0], to[1] + thick * share]);
+  return { bottom: { along: lowered(1), nm, hidden }, boxing: { along: lowered(0.5), nm, hidden } };
+}
+
+function drawnAs(view) {
+  return function Draw({ measures, labels, focus, edge, closing, outline = BARE }) {
+    const corners = sketchOf(outline.count, outline.taped, outline.notches);
+    const wide = extent(corners.map(([x]) => x));
+    const { points, thick, scale } = seen(corners, view === SEEN ? measures.thickness || wide * 0.1 : 0, view);
+    const unsure = outline.sure ? '' : ' drawing-unsure';
+    const low = points.map(([x, y]) => [x, y + thick]);
+    return html`<g>
+        ${thick > 0 && html`<${Boxing} points=${points} thick=${thick} unsure=${unsure} />`}
+        <path class="drawing-face${unsure}" d=${path(points)} />
+        <${Rims} edge=${edge} room=${thick || undefined} paths=${[path(points), `M${low.slice(0, 2).map((point) => point.join(' ')).join('L')}`]} />
+        ${closing?.side !== undefined && html`<${Closing} closing=${closing} scale=${scale}
+          lines=${closingLines(points, thick, closing.side, outline.sure && closing.edge)} />`}
+        ${Array.isArray(focus) && html`<g class="dimension dimension-focused"><path d="M${points[focus[0]].join(' ')}L${points[focus[1]].join(' ')}" /></g>`}
+        ${outline !== BARE && html`<${Letters} points=${points} thick=${thick} />`}
+        ${labels.sides && outline.count <= MOST_LABELLED && html`<${Lengths} points=${points} thick=${thick} texts=${labels.sides} />`}
+      </g>`;
+  };
+}
+
+export const outlinedFlat = { word: 'outlineDrawing', usual: {}, Draw: drawnAs(LYING) };
+export const outlinedSeat = { word: 'outlineDrawing', usual: { thickness: 0.1 }, Draw: drawnAs(SEEN) };
