@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 from jobs import changed, cloth, job
 
 from plumpline import JobError, plan
+from plumpline.cushions.rims import rims_of
 from plumpline.prepared import Prepared, prepare
 
 IN = 25_400_000
@@ -214,6 +215,38 @@ def test_a_motif_off_the_middle_stands_mirrored_too():
     front, turned = cover.pieces[:2]
     assert turned.part == "front-mirrored"
     assert front.aim[0] + turned.aim[0] == front.width
+
+
+# ---- edges and layers -----------------------------------------------------------------------------------------------
+
+
+def test_layers_follow_the_outline_and_an_interlining_ends_at_the_stitching_line():
+    layers = {name: {"cloth": "k2"} for name in ("lining", "interlining", "protector", "wrap")}
+    entry = of_corners(ELL, [3], quantity=2, mirrored=1, cover={"layers": layers, "closure": {"kind": "zip"}})
+    answer = plan(job(entry, [cloth("80 in", direction="any"), cloth("80 in", id="k2", direction="any")]), "quick")
+    found = pieces(answer)
+    assert found["lining-front"]["outline"] == found["front"]["outline"]
+    assert sorted(found["lining-front-mirrored"]["outline"]) == sorted(found["back"]["outline"])
+    stitched = found["interlining-front"]["outline"]
+    assert [pytest.approx(corner, abs=50) for corner in ELL] == [tuple(corner) for corner in stitched]
+    assert found["wrap"]["size"].replace("≈ ", "") == "64 × 54 in"  # 60 × 50 and, at each edge, half of 3 in and 1/2 in
+    assert found["wrap"]["count"] == 4
+
+
+def test_piping_goes_round_both_rims_from_the_middle_of_the_closing_side():
+    """219 in round: twice that, and 2 in where the ends of each ring meet (a magazine gives 4 in, workrooms 1 to 2)."""
+    edge = {"kind": "piped", "rims": "both", "cloth": "k2", "cord": "5/32 in", "join": "2 in"}
+    entry = seat(cover={"edge": edge, "closure": {"kind": "zip"}})
+    bolts = [cloth("100 in", direction="any"), cloth("54 in", id="k2", direction="any")]
+    answer = plan(job(entry, bolts), "quick")
+    cord = next(line for line in answer["materials"] if line["kind"] == "cord")
+    assert "219 in" in cord["working"]
+    assert {one["cloth"] for one in answer["cloths"]} == {"k1", "k2"}
+    prepared = prepare(job(entry, bolts))
+    rim, other = rims_of(prepared.covers[0])
+    assert rim == other
+    assert rim.length == 219 * IN
+    assert rim.corners == tuple(IN * half // 2 for half in (60, 129, 309, 378))
 
 
 # ---- what cannot be -------------------------------------------------------------------------------------------------

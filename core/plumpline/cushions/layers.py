@@ -6,10 +6,10 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 
 from plumpline.cushions.made import Made
-from plumpline.cushions.panels import Edges, Part, cut_out, round_part
+from plumpline.cushions.panels import Edges, Part, cut_out, outlined_part, round_part
 from plumpline.cushions.stitching import Sewn
 from plumpline.figures import counted, listed, size
-from plumpline.geometry import circumference
+from plumpline.geometry import circumference, outset, perimeter
 from plumpline.job import Cushion, Face, Job
 from plumpline.lengths import write_length
 from plumpline.pieces import Outline, Piece, Point
@@ -101,13 +101,16 @@ def _wrap(cover: Made, _kind: Kind, job: Job) -> Layer:
         part, panels = replace(part, edges=replace(edges, left=0, right=0)), 1
     elif across is not None:
         part, panels = round_part("wrap", "layers/wrap", across + thick, seam), 2
+    elif cover.pad.outline:
+        reach = outset(cover.pad.outline, [thick // 2] * len(cover.pad.outline))
+        part, panels = outlined_part("wrap", "layers/wrap", reach, (seam,) * len(reach)), 2
     else:
         width, length = (pad[name] + thick for name in ("width", "length"))
         part, panels = Part("wrap", "layers/wrap", ("width", "length"), width, length, edges), 2
     piece = cut_out(replace(part, turns="freely"), cushion, job, panels * cushion.quantity)
     cut = size(piece.width, piece.length, job.units)
     how = "which meet half-way down its edge" if panels == 2 else "drawn together over both ends"
-    around = 2 * (part.width + part.length) if panels == 2 else part.width
+    around = perimeter(part.outline) if part.outline else 2 * (part.width + part.length) if panels == 2 else part.width
     line = f"The slip-cloth goes round the pad in {counted(panels, 'panel', 'panels')} of {cut}, {how}."
     return Layer((piece,), line, (Sewn(around, layers=2),))
 
@@ -155,7 +158,8 @@ def _to_the_seam(piece: Piece, job: Job) -> Piece:
     """The piece without its allowances: what its seam line encloses, up to the grid."""
     line = piece.seam_line
     (left, right), (bottom, top) = ((min(values), max(values)) for values in zip(*line, strict=True))
-    wide, high = _up_to(right - left, job.grid), _up_to(top - bottom, job.grid)
+    grid = 0 if piece.allowances else job.grid  # a straight-sided outline is cut by its template, on no grid
+    wide, high = _up_to(right - left, grid), _up_to(top - bottom, grid)
     grown = wide - piece.width, high - piece.length
     (upright_x, upright_y), (aside_x, aside_y) = piece.upright, piece.aside
     return replace(
@@ -168,6 +172,7 @@ def _to_the_seam(piece: Piece, job: Job) -> Piece:
         seam=0,
         outline=_from_the_corner(line, (left, bottom)),
         stitched=(),
+        allowances=(),
         marks=(),
     )
 

@@ -28,8 +28,8 @@ def faces_of(traced: Traced, allowances: Sequence[int], closing_side: int) -> tu
     behind = mirrored(outline, traced.sized.finished["width"])
     last = len(outline) - 1
     return (
-        outlined_part("front", outline, around, closing_side),
-        outlined_part("back", behind, around[::-1], last - closing_side),
+        outlined_part("front", "front", outline, around, closing_side),
+        outlined_part("back", "back", behind, around[::-1], last - closing_side),
     )
 
 

@@ -121,16 +121,28 @@ def round_part(name: str, face_of: str, across: int, seam: int, turns: Turns = "
     return Part(name, face_of, ("diameter", "diameter"), across, across, edges, turns=turns, shape="circle")
 
 
-def outlined_part(name: str, outline: Outline, allowances: tuple[int, ...], closing_side: int) -> Part:
-    """A plate of that finished outline, from the lower left corner of its box, with an allowance for each side."""
-    cut = outset(outline, allowances)
-    (left, right), (bottom, top) = (_reach(cut, axis) for axis in (0, 1))
-    width, length = (_reach(outline, axis)[1] for axis in (0, 1))
-    edges = Edges(-left, right - width, -bottom, top - length)
+def outlined_part(
+    name: str, face_of: str, outline: Outline, allowances: tuple[int, ...], closing_side: int = 0
+) -> Part:
+    """A plate of that finished outline, wherever it lies, with an allowance for each of its sides."""
+    (left, right), (bottom, top) = (_reach(outline, axis) for axis in (0, 1))
+    finished = tuple((x - left, y - bottom) for x, y in outline)
+    cut = outset(finished, allowances)
+    (out_left, out_right), (out_bottom, out_top) = (_reach(cut, axis) for axis in (0, 1))
+    width, length = right - left, top - bottom
+    edges = Edges(-out_left, out_right - width, -out_bottom, out_top - length)
     return Part(
-        name, name, ("sides", "sides"), width, length, edges,
-        shape="outline", outline=outline, allowances=allowances, closing_side=closing_side,
-    )  # fmt: skip
+        name,
+        face_of,
+        ("sides", "sides"),
+        width,
+        length,
+        edges,
+        shape="outline",
+        outline=finished,
+        allowances=allowances,
+        closing_side=closing_side,
+    )
 
 
 def _reach(outline: Outline, axis: int) -> tuple[int, int]:
