@@ -482,7 +482,9 @@ def _rims(cushion, edge):
 
 
 def _around(cushion):
-    """Once round a rim along the stitching line, and whether it is curved."""
+    """Once round a rim along the stitching line, and whether it is curved; each side of an outline to 2 nm."""
+    if cushion["insert"]["shape"] == "polygon":
+        return sum(nm(side) - 2 for side in cushion["insert"]["sides"]), False
     if cushion["insert"]["shape"] != "rectangle":
         size = finished(cushion, ("diameter",))
         return (ring_of(size[0]) if size else None), True
