@@ -233,6 +233,23 @@ def test_layers_follow_the_outline_and_an_interlining_ends_at_the_stitching_line
     assert found["wrap"]["count"] == 4
 
 
+@pytest.mark.reference
+def test_a_flange_goes_on_beyond_the_outline_and_is_stitched_off_along_it():
+    """shapely 2: the cut outline is the finished one moved out by flange and seam together, corners kept sharp."""
+    from shapely import Polygon
+
+    edge = {"kind": "flanged", "flange": "2 in"}
+    flanged = of_corners(ELL, [3], kind="knife-edge", quantity=2, mirrored=1, cover={"edge": edge})
+    found = pieces(answer_to(flanged))
+    wanted = Polygon(ELL).buffer(2.5 * IN, join_style="mitre", mitre_limit=50)
+    assert Polygon(found["front"]["outline"]).area == pytest.approx(wanted.area, rel=1e-7)
+    for part in ("front", "front-mirrored"):
+        inner = next(mark["points"] for mark in found[part]["marks"] if mark["kind"] == "flange")
+        assert Polygon(inner).area == pytest.approx(Polygon(ELL).area, rel=1e-7)
+    assert "over all the cover is 64 in by 54 in" in lines(answer_to(flanged)).replace("≈ ", "")
+    assert "and 2 in for the flange" in lines(answer_to(flanged))
+
+
 def test_piping_goes_round_both_rims_from_the_middle_of_the_closing_side():
     """219 in round: twice that, and 2 in where the ends of each ring meet (a magazine gives 4 in, workrooms 1 to 2)."""
     edge = {"kind": "piped", "rims": "both", "cloth": "k2", "cord": "5/32 in", "join": "2 in"}
@@ -244,6 +261,7 @@ def test_piping_goes_round_both_rims_from_the_middle_of_the_closing_side():
     assert {one["cloth"] for one in answer["cloths"]} == {"k1", "k2"}
     prepared = prepare(job(entry, bolts))
     rim, other = rims_of(prepared.covers[0])
+    assert "the ring is closed in the middle of side CD." in lines(answer)
     assert rim == other
     assert rim.length == 219 * IN
     assert rim.corners == tuple(IN * half // 2 for half in (60, 129, 309, 378))

@@ -9,8 +9,9 @@ from plumpline.cloth import cut_across, cut_along
 from plumpline.cushions.made import Made
 from plumpline.cushions.rims import Rim, edged_rims
 from plumpline.cushions.stitching import Sewn
+from plumpline.cushions.tracing import side_called
 from plumpline.figures import counted
-from plumpline.geometry import circumference, outset
+from plumpline.geometry import circumference, outset, perimeter
 from plumpline.job import HABITS, Cloth, Cushion, Job, name_of
 from plumpline.lengths import write_length
 from plumpline.materials.frills import FULLNESS, Frill, doubled, hemmed
@@ -57,12 +58,22 @@ def _flanged(cover: Made, job: Job) -> Made | list[Problem]:
         return problems
     pieces = tuple(_stitched_off(piece, cover.cushion, job) for piece in cover.pieces)
     beyond = cover.cushion.cover.edge.beyond
-    corners = circumference(2 * beyond) if "diameter" in cover.finished.names else 8 * beyond
-    outside = Sewn(edged_rims(cover)[0].length + corners, layers=2, what="fastening")
-    over_all = " by ".join(write_length(nm + 2 * beyond, job.units) for nm in cover.finished.lengths)
+    around, size = _over_all(cover)
+    outside = Sewn(around, layers=2, what="fastening")
+    over_all = " by ".join(write_length(nm, job.units) for nm in size)
     told = write_length(beyond, job.units)
     line = f"The flange is stitched off {told} inside the edge; over all the cover is {over_all}."
     return replace(cover, pieces=pieces, sewn=(*cover.sewn, outside), cutting=(*cover.cutting, line))
+
+
+def _over_all(cover: Made) -> tuple[int, tuple[int, ...]]:
+    """Once round the outside of the flange, and its size, in nm."""
+    beyond = cover.cushion.cover.edge.beyond
+    if cover.outline:
+        outside = outset(cover.outline, [beyond] * len(cover.outline))
+        return perimeter(outside), tuple(max(places) - min(places) for places in zip(*outside, strict=True))
+    corners = circumference(2 * beyond) if "diameter" in cover.finished.names else 8 * beyond
+    return edged_rims(cover)[0].length + corners, tuple(nm + 2 * beyond for nm in cover.finished.lengths)
 
 
 _MAKE: dict[str, Callable[[Made, Job], Made | list[Problem]]] = {
@@ -146,9 +157,16 @@ def _piping_lines(cover: Made, piping: Strips, job: Job) -> Iterator[str]:
     )
     clear = write_length(HABITS[units].clear_of_corner, units)
     corners = f", none within {clear} of a corner" if piping.clear else ""
-    yield f"Each join of strips is {edge.joined} and takes {join}{corners}; the ring is closed at bottom centre."
+    yield f"Each join of strips is {edge.joined} and takes {join}{corners}; the ring is closed {_closed_at(cover)}."
     if cover.closing.kind == "zip" and cover.closing.at == "bottom":
         yield "The piping goes on the front, the zip on the back under it."
+
+
+def _closed_at(cover: Made) -> str:
+    """Where the ends of a ring meet."""
+    if not cover.outline:
+        return "at bottom centre"
+    return f"in the middle of side {side_called(cover.closing.side or 0, len(cover.outline))}"
 
 
 def frill_of(cushion: Cushion, rim: Rim) -> Frill:
@@ -207,7 +225,7 @@ def _no_flange(cover: Made) -> Iterator[Problem]:
 
 def _stitched_off(piece: Piece, cushion: Cushion, job: Job) -> Piece:
     """A whole face with the line that its flange is stitched off along."""
-    if piece.part not in ("front", "back") or cushion.cover.corners.kind == "rounded":
+    if piece.part.removesuffix("-mirrored") not in ("front", "back") or cushion.cover.corners.kind == "rounded":
         return piece
     beyond = cushion.cover.edge.beyond
     inner = outset(piece.seam_line, [-beyond] * len(piece.outline))

@@ -41,4 +41,6 @@ def _seam_line(cushion: Cushion, closing: Closing, job: Job) -> str:
     text = f"Seams {write_length(cushion.cover.seam, job.units)} at every edge"
     if closing.allowance != cushion.cover.seam:
         text += f", {write_length(closing.allowance, job.units)} at the closing edge"
+    beyond = cushion.cover.edge.beyond
+    text += f", and {write_length(beyond, job.units)} for the flange" if beyond else ""
     return f"{text}: the faces are cut by their outline."

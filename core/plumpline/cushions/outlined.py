@@ -24,7 +24,8 @@ def stitched_sides(traced: Traced) -> tuple[int, ...]:
 
 def faces_of(traced: Traced, allowances: Sequence[int], closing_side: int) -> tuple[Part, Part]:
     """Front and back, each seen from its face: so the back is the mirror image of the front."""
-    outline, around = traced.stitched, tuple(allowances)
+    beyond = traced.cushion.cover.edge.beyond
+    outline, around = outset(traced.stitched, [beyond] * len(traced.stitched)), tuple(allowances)
     behind = mirrored(outline, traced.sized.finished["width"])
     last = len(outline) - 1
     return (
@@ -41,8 +42,9 @@ def cannot_be_made(traced: Traced, allowances: Sequence[int]) -> list[Problem]:
     if cushion.cover.corners.kind != "square":
         text = "Corners of this outline are sewn as they are: leave them square."
         problems.append(Problem(f"{cushion.at}/cover/corners/kind", "unknown-value", text))
-    if not keeps_its_sides(traced.stitched, outset(traced.stitched, allowances)):
-        text = "The seam allowances of this outline run into each other where it turns inwards: make them smaller."
+    beyond = cushion.cover.edge.beyond
+    if not keeps_its_sides(traced.stitched, outset(traced.stitched, [beyond + one for one in allowances])):
+        text = "Where this outline turns inwards, what is cut beyond it runs into itself: make the seams smaller."
         problems.append(Problem(f"{cushion.at}/cover/seam", "rules-contradict", text))
     return [*problems, *too_many_mirrored(cushion)]
 
