@@ -86,6 +86,18 @@ def test_four_boat_benches_take_168_inches_one_way():
     assert (found["laid"]["nm"], found["ask"]["text"]) == (168 * IN, "4 3/4 yd")
 
 
+def test_four_boat_benches_take_at_most_116_and_a_quarter_inches_where_each_may_be_turned_by_itself():
+    """Case A03, found by a constraint solver; its bound is 115 1/2. The faces of one entry are turned together, so
+    benches that may each lie their own way are entries of their own."""
+    one = boxed(
+        ("32 5/8 in", "14 5/8 in", "3 in"), seam="5/8 in", closure={**ZIP, "zip_seam": "7/8 in"}, boxing=APART
+    )
+    benches = [{**one, "id": f"c{number}"} for number in (1, 2, 3, 4)]
+    found = plan({**job(one, cloth("54 in", direction="any")), "cushions": benches})["cloths"][0]
+    assert 231 * IN // 2 <= found["laid"]["nm"] <= 465 * IN // 4
+    assert (found["ask"]["text"], found["buy_proven"]) == ("3 1/4 yd", True)
+
+
 def test_a_boxing_band_with_its_zip_unit_goes_once_round_a_twelve_inch_top():
     """A newsgroup practitioner, 11 May 2008: 12 in square top, 1/2 in seams: panels 13 x 13, circumference 48, zip
     strip cut 16, so the other strip is cut 34; 15 + 33 = 48."""

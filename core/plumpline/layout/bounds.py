@@ -528,6 +528,11 @@ class Bounds:
         if bound is not None and bound.at_least > self.best[index].at_least:
             self.best[index] = bound
 
+    def turned(self, turns: Sequence[tuple[int, ...]]) -> int:
+        """The length no plan can be below that has its panels in these turns; 0 where such plans are no case."""
+        cases = zip(self.cases, self.best, strict=True)
+        return min((bound.at_least for case, bound in cases if case.turns == turns), default=0)
+
     def total(self) -> Bound:
         """The bound on the strip, with the certificates of all cases where there are several."""
         if len(self.cases) == 1 and self.cases[0].left is None and not self.cases[0].turned:

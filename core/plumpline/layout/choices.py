@@ -1,18 +1,21 @@
 # What the planner may choose before laying anything: turns of groups, the phase of the repeat, places of alike panels.
 """Candidate settings.
 
-A turn group has few turns. The phase of a repeat whose start may be chosen, and the place in the repeat that alike
-panels take, range over all lengths, but only few matter: push a shortest plan down and to the left. If all panels
-hang on one anchor, some panel then lies at y = 0 and, if the anchor may move across as well, some panel at x = 0; the
-candidates below hold all such settings, so trying every one is exact (``Choices.complete``). Otherwise an anchor can
-also come to rest behind or beside panels of other anchors; the candidates hold the first such places.
+A turn group has few turns, and of groups of the same panels only how many take each turn matters. The phase of a
+repeat whose start may be chosen, and the place in the repeat that alike panels take, range over all lengths, but only
+few matter: push a shortest plan down and to the left. If all panels hang on one anchor, some panel then lies at y = 0
+and, if the anchor may move across as well, some panel at x = 0; the candidates below hold all such settings, so trying
+every one is exact (``Choices.complete``). Otherwise an anchor can also come to rest behind or beside panels of other
+anchors; the candidates hold the first such places.
 """
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator
-from dataclasses import dataclass
-from itertools import product
+from dataclasses import dataclass, replace
+from itertools import chain, combinations_with_replacement, product
+from math import comb, prod
 from random import Random
 
 from plumpline.layout.places import (
@@ -100,27 +103,45 @@ def _anchor(strip: Strip, panel: Panel) -> str:
 
 
 def _turns(strip: Strip) -> tuple[tuple[Turns, ...], bool]:
-    """Assignments of turns to the turn groups, and whether these are all."""
+    """Assignments of turns to the turn groups, and whether these are all that differ.
+
+    Nothing tells groups of the same panels apart but their names, so of these only how many take each turn matters.
+    """
     groups = sorted({p.turn_group for p in strip.panels if p.turn_group is not None})
-    options = [distinct_turns(strip, group) for group in groups]
-    count = 1
-    for option in options:
-        count *= len(option)
-    if count <= MOST_SETTINGS:
-        assignments = list(product(*options))
-    else:
-        first = tuple(option[0] for option in options)
-        flips = [
-            (*first[:i], turn, *first[i + 1 :]) for i, option in enumerate(options) for turn in option[1:]
-        ]
-        assignments = [first, tuple(option[-1] for option in options), *flips]
-    found = []
-    for chosen in assignments:
-        turned = dict(zip(groups, chosen, strict=True))
-        found.append(tuple(
+    same: dict[frozenset[tuple[Panel, int]], list[str]] = {}
+    for group in groups:
+        same.setdefault(_make_up(strip, group), []).append(group)
+    named = [group for names in same.values() for group in names]
+    options = [(distinct_turns(strip, names[0]), len(names)) for names in same.values()]
+    count = prod(comb(len(turns) + number - 1, number) for turns, number in options)
+    found: dict[Turns, None] = {}
+    for chosen in _all_turned(options) if count <= MOST_SETTINGS else _some_turned(options):
+        turned = dict(zip(named, chain.from_iterable(chosen), strict=True))
+        found[tuple(
             possible_turns(strip, p) if p.turn_group is None else (turned[p.turn_group],) for p in strip.panels
-        ))
+        )] = None
     return tuple(found), count <= MOST_SETTINGS
+
+
+def _make_up(strip: Strip, turn_group: str) -> frozenset[tuple[Panel, int]]:
+    """The panels of a turn group without their names, and how many of each there are."""
+    members = Counter(replace(p, id="", turn_group=None) for p in strip.panels if p.turn_group == turn_group)
+    return frozenset(members.items())
+
+
+def _all_turned(options: list[tuple[tuple[int, ...], int]]) -> Iterator[Turns]:
+    """Every way to give so many groups the turns they may take, for each make-up."""
+    return product(*(combinations_with_replacement(turns, number) for turns, number in options))
+
+
+def _some_turned(options: list[tuple[tuple[int, ...], int]]) -> Iterator[Turns]:
+    """The first turn for all, the last for all, and each other turn for one group or for all of a make-up."""
+    first = tuple((turns[0],) * number for turns, number in options)
+    yield first
+    yield tuple((turns[-1],) * number for turns, number in options)
+    for i, (turns, number) in enumerate(options):
+        for turn, some in product(turns[1:], dict.fromkeys((1, number))):
+            yield (*first[:i], (turn,) * some + (turns[0],) * (number - some), *first[i + 1 :])
 
 
 def _phases(strip: Strip) -> tuple[int, ...]:

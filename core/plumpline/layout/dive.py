@@ -450,8 +450,8 @@ def dive(search: Search, choices: Sequence[Choice]) -> Slices[None]:
         for dives, part in turns:
             if search.over:
                 return
-            gap = search.to_beat - search.best.at_least
-            spots = yield from dives.within(search.to_beat - max(1, gap * part // PARTS[-1]))
+            gap = max(search.aim - search.best.at_least, 0)
+            spots = yield from dives.within(search.aim - gap * part // PARTS[-1])
             if spots is not None:
                 search.offer(dives.desk, spots)
             if search.budget.slice_done():

@@ -12,6 +12,8 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
+from functools import cached_property
+from math import gcd
 from random import Random
 from typing import Literal
 
@@ -86,6 +88,19 @@ class Search:
         """What a layout has to be below to be looked for: the best length, or the first that is more than enough."""
         assert self.best is not None
         return min(self.best.length, self.enough + 1) if self.enough else self.best.length
+
+    @cached_property
+    def step(self) -> int:
+        """What all lengths are whole numbers of, gap included, where free panels are pushed towards the cut end."""
+        assert self.best is not None
+        panels = self.strip.panels if self.best.desk.free else ()
+        return gcd(*(p.extents(turn)[1] + self.strip.gap for p in panels for turn in p.turns)) or 1
+
+    @property
+    def aim(self) -> int:
+        """The longest length below ``to_beat`` that is possible at all."""
+        gap = self.strip.gap
+        return (self.to_beat - 1 + gap) // self.step * self.step - gap
 
     @property
     def over(self) -> bool:
@@ -231,9 +246,9 @@ class Climb:
                 self._accept(self.choice, items, layout)
 
     def _aim(self) -> None:
-        """Aim at one unit less than the length to beat."""
-        if self.target != self.search.to_beat - 1:
-            self.target = self.search.to_beat - 1
+        """Aim at the next shorter length."""
+        if self.target != self.search.aim:
+            self.target = self.search.aim
             self.overshoot = self.kept_overshoot = UNLIMITED
             if self.items:
                 layout = self._decode(self.choice, self.items, UNLIMITED)

@@ -140,7 +140,7 @@ class Planner:
         if not self.search.over:
             # With many sizes next to nothing is left to do for the bounds afterwards.
             with self.budget.portion(16 if self._is_sectioned else 19, 20):
-                yield from self._improve(choices[:CLIMBED])
+                yield from self._improve(self._hopeful(choices))
         yield from self._section(7, 8)
         if not self.search.over:
             yield from self.bounds.stack(self.search.to_beat)
@@ -181,13 +181,19 @@ class Planner:
         if self._many_sizes and not self.search.over:
             # Few dives reach the length of the area where it can be reached, and then no bound is needed.
             with self.budget.portion(1, 5):
-                yield from dive(self.search, choices[:CLIMBED])
+                yield from dive(self.search, self._hopeful(choices))
         elif self.best.desk.free and 1 < len(self.best.desk.kinds) <= MOST_SECTIONED:
             with self.budget.portion(1, 4):
-                self.niche_beams = yield from self._set_up_niche_beams(choices[:CLIMBED])
+                self.niche_beams = yield from self._set_up_niche_beams(self._hopeful(choices))
                 yield from self._beam_niches(NARROW)
         yield from self._bound()
         return choices
+
+    def _hopeful(self, choices: Sequence[Choice]) -> Sequence[Choice]:
+        """The first of the choices that no bound keeps from being shorter; the first of all if there are none left."""
+        turns = self.search.choices.turns
+        hopeful = [choice for choice in choices if self.bounds.turned(turns[choice[0]]) < self.search.to_beat]
+        return (hopeful or choices)[:CLIMBED]
 
     def _bound(self) -> Slices[None]:
         """Bounds that cost little: those of no programme, then the programmes while they can still tell."""
@@ -226,7 +232,7 @@ class Planner:
         for width, measure, wall, beam in product(widths, MEASURES, WALLS, self.niche_beams):
             found = True
             while found and not self.search.over:
-                spots = yield from beam.within(self.search.to_beat - 1, width, self.budget, measure, wall)
+                spots = yield from beam.within(self.search.aim, width, self.budget, measure, wall)
                 found = spots is not None and self.search.offer(beam.desk, spots)
 
     def _search_all(self, choices: Sequence[Choice]) -> Slices[None]:
@@ -274,7 +280,7 @@ class Planner:
 
     def _lay_equal(self, search: ActiveSearch) -> Slices[bool]:
         """Lay equal panels the shortest way: whether the search came to its end."""
-        outcome = yield from lay_equal(search, self.search.to_beat - 1, self.budget)
+        outcome = yield from lay_equal(search, self.search.aim, self.budget)
         if outcome.spots is not None:
             self.search.offer(search.desk, outcome.spots)
         return outcome.complete
@@ -290,7 +296,7 @@ class Planner:
         """None if a shorter layout was found; else whether that was proven impossible."""
         if self.search.over:
             return False
-        outcome = yield from search.within(self.search.to_beat - 1, width, self.budget, guide)
+        outcome = yield from search.within(self.search.aim, width, self.budget, guide)
         if outcome.spots is None:
             return outcome.complete
         self.search.offer(search.desk, outcome.spots)

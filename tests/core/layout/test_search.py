@@ -22,6 +22,8 @@ from plumpline.layout import (
     sets,
     straight_plan,
 )
+from plumpline.layout.choices import choices_of
+from plumpline.layout.places import Setting, kinds_of
 
 
 def mixed(count, seed=1, **rules):
@@ -95,6 +97,64 @@ def test_many_turn_groups_are_tried_one_by_one():
     )
     plan = proven_plan(Strip(1000, panels), 200_000)
     assert plan.at_least < plan.length <= plan.at_least * 11 // 10
+
+
+def covers(count, size=(5, 3)):
+    """So many covers, each with a front and a back that are turned together."""
+    own = [f"{size} {i}" for i in range(count)]
+    return tuple(Panel(f"{name} {of}", *size, 1, (0, 90), turn_group=of) for of in own for name in ("front", "back"))
+
+
+def kinds_under(strip):
+    """For each choice of turns how many panels lie which way, as sizes and numbers."""
+    choices = choices_of(strip)
+    return [
+        sorted((v.w, v.h, kind.qty) for kind in kinds_of(strip, Setting(turns)) for v in kind.variants)
+        for turns in choices.turns
+    ]
+
+
+def test_of_covers_alike_it_only_matters_how_many_are_turned():
+    # Four covers: none of them turned, one, two, three or all; each is two panels.
+    found = kinds_under(Strip(20, covers(4)))
+    assert sorted(sum(n for w, _, n in kinds if w == 3) for kinds in found) == [0, 2, 4, 6, 8]
+    # With two covers of another size each of the five goes with none, one or both of these.
+    found = kinds_under(Strip(20, (*covers(4), *covers(2, (7, 4)))))
+    assert len(found) == 15 == len({tuple(kinds) for kinds in found})
+
+
+def test_of_more_covers_than_can_be_counted_one_or_all_of_a_size_are_turned():
+    sizes = [(n, n + 1) for n in range(3, 10)]
+    strip = Strip(40, tuple(panel for size in sizes for panel in covers(3, size)))
+    turned = sorted([sum(n for w, h, n in kinds if w > h) for kinds in kinds_under(strip)])
+    # None, all, and of each of seven sizes one cover or three of three.
+    assert turned == [0, *[2] * 7, *[6] * 7, 42]
+
+
+def test_a_turn_that_a_bound_rules_out_is_left_alone():
+    # Three boards wider than half the cloth would need 3 x 4 one behind the other; turned they lie side by side.
+    boards = Panel("board", 7, 4, 3, (0, 90), turn_group="boards")
+    planner = Planner(Strip(12, (boards, Panel("rest", 2, 3, 4))), Budget(QUICK_WORK))
+    next(planner.steps())
+    choices = list(planner.search.choices.worth_trying())
+    planner.search.best.length = 12
+    (kept,) = planner._hopeful(choices)
+    assert planner.search.choices.setting(kept).turns[0] == (90,)
+    planner.search.best.length = 1
+    assert planner._hopeful(choices) == choices
+
+
+def test_lengths_that_cannot_be_are_not_aimed_at():
+    # All lengths end on a multiple of 5 less the gap, unless a motif or a flaw says where panels lie.
+    panels = (Panel("a", 8, 9, 3, (0, 90)), Panel("b", 13, 19, 2))
+    planner = Planner(Strip(30, (Panel("a", 9, 14, 3, (0, 90)), panels[1]), gap=1), Budget(1))
+    next(planner.steps())
+    assert planner.search.step == 5
+    planner.search.best.length = 39
+    assert planner.search.aim == 34
+    flawed = Planner(Strip(30, panels, flaws=(Flaw(0, 0, 2, 2),), gap=1), Budget(1))
+    next(flawed.steps())
+    assert flawed.search.aim == flawed.search.to_beat - 1
 
 
 def test_many_alike_groups_are_tried_by_single_changes():
