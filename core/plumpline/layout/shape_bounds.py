@@ -18,7 +18,8 @@ Bulletin* 12 (1969) 745-752), which is taken for the rectangle of the centres.
 ``tallest``: as in ``bounds``, by the extents.
 
 ``inscribed``: ``{"within", "gap", "at_least", "name", "data"}``. Every plan is one of the rectangles ``{"panel", "x",
-"y", "w", "h"}`` that lie within the panels (unturned) and may lie anywhere; a bound on these with the given gap.
+"y", "w", "h"}`` that lie within the panels (unturned) and may lie anywhere, or where the motif points of their panels
+let them; a bound on these with the given gap.
 """
 
 from __future__ import annotations
@@ -88,16 +89,16 @@ class ShapeBounds:
 
 
 def _relaxed(strip: Strip, within: dict[str, Within]) -> Strip:
-    """The rectangles among the panels, and those within the others, which may lie anywhere."""
+    """The rectangles among the panels, and those within the others, which keep the motif points of these."""
     around = boxed(strip)
     panels = []
     for panel in strip.panels:
         if panel.shape == "rect":
             panels.append(panel)
         elif panel.id in within:
-            _, _, w, h = within[panel.id]
+            x, y, w, h = within[panel.id]
             turns = possible_turns(around, replace(panel, shape="rect"))
-            panels.append(Panel(panel.id, w, h, panel.qty, turns))
+            panels.append(Panel(panel.id, w, h, panel.qty, turns, panel.motif, panel.dx - x, panel.dy - y))
     gap = 0 if any(panel.shape == "circle" for panel in strip.panels) else strip.gap
     return replace(strip, panels=tuple(panels), gap=gap)
 

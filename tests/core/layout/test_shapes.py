@@ -156,6 +156,14 @@ def test_circles_obey_motif_and_alike_rules_and_keep_off_flaws():
     planned(Strip(20, (Panel("round", 6, 6, 5, shape="circle"),), flaws=(Flaw(3, 13, 5, 5), notch)))
 
 
+def test_circles_on_a_motif_that_has_one_column_are_proven_to_take_a_repeat_each():
+    # Every 70 across from 69 on: of 138 only the middle will do, so five motifs lie four repeats of 64 apart.
+    face = Panel("face", 118, 48, 1, motif="m", dx=59, dy=24)
+    ends = (Panel(name, 20, 20, 2, motif="m", dx=10, dy=9, shape="circle") for name in ("left end", "right end"))
+    plan = planned(Strip(138, (face, *ends), Repeat(70, 64), (Motif("m", 69, 0),), "choose"))
+    assert 4 * 64 < plan.at_least <= plan.length == 4 * 64 + 20
+
+
 def test_the_straight_plan_of_shapes_cuts_their_boxes_apart_with_a_bound_that_holds_for_the_shapes():
     strip = Strip(20, (Panel("round", 6, 6, 7, shape="circle"), outlined("wedge", OUTLINES[0], 4, (0, 180))))
     plan = straight_plan(strip, WORK)
