@@ -135,10 +135,11 @@ def _taken(strips: Strips, cut: PipingCut, units: str) -> str:
         blocks = Counter(size(piece.w, piece.h, units) for piece in cut.pieces)
         told = listed([f"{number} of {block}" if number > 1 else block for block, number in blocks.items()])
         number = counted(sum(len(piece.lengths) for piece in cut.pieces), "strip", "strips")
-        return f"Cut {told} from what is left, and these on the bias into {number} {width} wide."
+        these = "this" if len(cut.pieces) == 1 else "these"
+        return f"Cut {told}, as drawn, and {these} on the bias into {number} {width} wide."
     lengths = Counter(write_length(piece.lengths[0], units) for piece in cut.pieces)
     told = listed([f"{number} of {length}" for length, number in lengths.items()])
-    return f"Cut strips {width} wide from what is left: {told}."
+    return f"Cut strips {width} wide, as drawn: {told}."
 
 
 def _joined(cut: PipingCut, units: str) -> list[str]:

@@ -118,7 +118,7 @@ def test_strips_that_fit_beside_the_panels_cost_no_cloth():
     assert answer["proven"]
     assert any("come out of what is left" in line["text"] for line in answer["working"])
     cut = next(step["text"] for step in answer["straight"]["steps"] if step["title"] == "Piping")
-    assert cut.startswith("Cut strips 1 1/2 in wide from what is left: 4 of 76 in and 1 of")
+    assert cut.startswith("Cut strips 1 1/2 in wide, as drawn: 4 of 76 in and 1 of")
 
 
 def test_strips_that_do_not_fit_are_cut_beyond_the_panels_and_said_to_be():
@@ -213,6 +213,12 @@ def test_strips_are_chalked_larger_by_what_a_later_wash_takes_at_most():
     answer = planned(piped(covers(1, "18 in", "18 in"), cord="5/32 in"), cloths=washed)
     assert piping_of(answer)["width"]["nm"] == 1.625 * IN  # 1 1/2 ÷ 0.95 = 1.579, up to 1/8 in
     assert piping_of(answer)["length"]["nm"] == round(74 * IN / 0.95)
+
+
+def test_strips_keep_off_the_flaws_of_a_measured_cloth():
+    flaws = [{"across": "43 in", "along": "4 in", "width": "2 in", "length": "3 in"}]
+    bolt = cloth("54 in", start="measured", flaws=flaws, repeat={"across": "9 in", "along": "9 in"})
+    assert strips_on(planned(piped(covers(3, "20 in", "18 in")), cloths=bolt, effort="full"), "k1")
 
 
 def test_short_sides_leave_joins_to_the_long_ones_and_a_small_ring_any_place():

@@ -110,7 +110,8 @@ def plain_job(units: str, pattern: str) -> dict[str, Any]:
         of_trim = pattern.endswith(("/rims", "/hidden_joins"))
         of_frill = pattern.endswith(("/gather", "/frill", "/hem"))
         cover["edge"] = {"kind": "trimmed", "pack": "90 in"} if of_trim else {"kind": "piped"}
-        cover["edge"] = {"kind": "frilled", "frill": "hemmed"} if of_frill else cover["edge"]
+        hemmed = {"frill": "hemmed"} if pattern.endswith("/hem") else {}
+        cover["edge"] = {"kind": "frilled", **hemmed} if of_frill else cover["edge"]
     if "/closure/" in pattern and not pattern.endswith("/kind"):
         cover["closure"] = {"kind": "envelope" if pattern.endswith("/hem") else "zip"}
     return job

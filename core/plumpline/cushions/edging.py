@@ -42,7 +42,7 @@ def _piped(cover: Made, job: Job) -> Made:
 def _frilled(cover: Made, job: Job) -> Made:
     rims = edged_rims(cover)
     frill, around = frill_of(cover.cushion, rims[0]), len(rims) * rims[0].length
-    strips = _frill_strips(cover.cushion, rims, frill, job)
+    strips = _strips("frill", (frill.width, frill.length), len(rims), cover.cushion, job)
     # Two rows of long stitches to draw it up, its hem if it has one, and once round to hold it on the front.
     gathers = Sewn(2 * len(rims) * frill.length, layers=2, what="fastening")
     rows = (gathers, Sewn(around, layers=3, what="fastening"))
@@ -90,24 +90,36 @@ def is_on_the_bias(cushion: Cushion, rim: Rim) -> bool:
 
 
 def _piping(cushion: Cushion, rims: tuple[Rim, ...], job: Job) -> Strips:
-    edge, seam, rim = cushion.cover.edge, cushion.cover.seam, rims[0]
+    edge, rim = cushion.cover.edge, rims[0]
     cloth = job.cloth(edge.cloth)
-    width = strip_width(edge.cords * edge.cord, edge.cords * _thickness(cushion, cloth), seam, job.units)
-    width = _either_way(cloth, width, job.grid)
-    return Strips(
-        id=f"{cushion.id}.piping",
-        cushion=cushion.id,
-        part="piping",
-        cloth=cloth.id,
-        edge_at=f"{cushion.at}/cover/edge",
-        count=len(rims) * cushion.quantity,
-        width=width,
-        length=_either_way(cloth, rim.length + edge.join, 0),
-        join=join_cost(width, edge.joined, job.units),
+    thickness = edge.cords * _thickness(cushion, cloth)
+    width = strip_width(edge.cords * edge.cord, thickness, cushion.cover.seam, job.units)
+    piping = _strips("piping", (width, rim.length + edge.join), len(rims), cushion, job)
+    return replace(
+        piping,
+        join=join_cost(piping.width, edge.joined, job.units),
         bias=is_on_the_bias(cushion, rim),
         clear=_near_corners(rim, edge.join, HABITS[job.units].clear_of_corner),
+    )
+
+
+def _strips(part: str, size: tuple[int, int], rings: int, cushion: Cushion, job: Job) -> Strips:
+    """Strips of that width, joined to rings of that length with a seam at both sides of each join."""
+    edge, cloth = cushion.cover.edge, job.cloth(cushion.cover.edge.cloth)
+    return Strips(
+        id=f"{cushion.id}.{part}",
+        cushion=cushion.id,
+        part=part,
+        cloth=cloth.id,
+        edge_at=f"{cushion.at}/cover/edge",
+        count=rings * cushion.quantity,
+        width=_either_way(cloth, size[0], job.grid),
+        length=_either_way(cloth, size[1], 0),
+        join=2 * cushion.cover.seam,
+        bias=edge.strip == "bias",
+        clear=(),
         shortest=edge.shortest,
-        seam=seam,
+        seam=cushion.cover.seam,
     )
 
 
@@ -178,26 +190,6 @@ def frill_of(cushion: Cushion, rim: Rim) -> Frill:
     return hemmed(rim.length, fullness, edge.depth, seam, edge.hem)
 
 
-def _frill_strips(cushion: Cushion, rims: tuple[Rim, ...], frill: Frill, job: Job) -> Strips:
-    edge, seam = cushion.cover.edge, cushion.cover.seam
-    cloth = job.cloth(edge.cloth)
-    return Strips(
-        id=f"{cushion.id}.frill",
-        cushion=cushion.id,
-        part="frill",
-        cloth=cloth.id,
-        edge_at=f"{cushion.at}/cover/edge",
-        count=len(rims) * cushion.quantity,
-        width=_either_way(cloth, frill.width, job.grid),
-        length=_either_way(cloth, frill.length, 0),
-        join=2 * seam,
-        bias=edge.strip == "bias",
-        clear=(),
-        shortest=edge.shortest,
-        seam=seam,
-    )
-
-
 def _frill_lines(cushion: Cushion, strips: Strips, frill: Frill, job: Job) -> Iterator[str]:
     """How the frill comes about."""
     edge, units = cushion.cover.edge, job.units
@@ -212,8 +204,8 @@ def _frill_lines(cushion: Cushion, strips: Strips, frill: Frill, job: Job) -> It
 def _no_flange(cover: Made) -> Iterator[Problem]:
     """What keeps a cover from having a flange."""
     cushion, at = cover.cushion, f"{cover.cushion.at}/cover"
-    if cushion.kind != "knife-edge":
-        text = "A flange goes on round the flat edge of a knife-edge cover: pipe or trim this one, or leave it plain."
+    if cushion.kind != "knife-edge" or cushion.insert.shape not in ("rectangle", "round"):
+        text = "A flange goes on round a flat square, oblong or round cover: pipe or trim this one, or leave it plain."
         yield Problem(f"{at}/edge/kind", "rules-contradict", text)
     elif cover.closing.at == "bottom" and cover.closing.kind != "hand-sewn":
         text = "Closed in the bottom seam, a cover would open into its flange: close it across the back, or by hand."

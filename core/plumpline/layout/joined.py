@@ -45,6 +45,8 @@ def _ring(piping: Piping, left: Counter[int]) -> tuple[tuple[int, ...], int]:
         if length is None:
             break
         left[length] -= 1
+        if not left[length]:
+            del left[length]
         end = _end(piping, start + length)
         rest = start + length - piping.length
         if rest > piping.join:
@@ -56,11 +58,10 @@ def _ring(piping: Piping, left: Counter[int]) -> tuple[tuple[int, ...], int]:
 
 def _next(piping: Piping, left: Counter[int], start: int, reached: int) -> int | None:
     """The strip that follows, laid from ``start`` on; None where no strip leads on."""
-    there = [length for length, count in left.items() if count]
-    closing = [length for length in there if start + length >= piping.length]
+    closing = [length for length in left if start + length >= piping.length]
     if closing:
         return min(closing)
-    long = [length for length in there if length >= piping.shortest]
+    long = [length for length in left if length >= piping.shortest]
     leading_on = [length for length in long if _end(piping, start + length) > reached]
     return min(leading_on, key=lambda length: (start + length - _end(piping, start + length), -length), default=None)
 

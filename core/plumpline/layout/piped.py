@@ -98,7 +98,9 @@ def straight_with_piping(strip: Strip, plan: StraightPlan, budget: Budget) -> Sl
     parts that the plan's own cuts leave; the shorter of the two, then that with fewer joins.
     """
     found = [(yield from with_piping(strip, plan, _free_between(strip, plan), budget))]
+    yield
     anywhere = yield from with_piping(strip, plan, free_rectangles(strip, plan.placements), budget)
+    yield
     apart = cut_apart(replace(anywhere, placements=(*plan.placements, *_blocks(anywhere.piping))), strip.width)
     if apart is not None:
         found.append(replace(apart, placements=plan.placements, piping=anywhere.piping))

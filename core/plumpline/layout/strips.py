@@ -13,6 +13,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import replace
+from typing import NamedTuple
 
 from plumpline.layout.bias import bias_lengths
 from plumpline.layout.budget import Budget, Slices
@@ -20,9 +21,9 @@ from plumpline.layout.joined import joined
 from plumpline.layout.strip import Grain, Piping, PipingCut, Placement, Strip, StripPiece
 
 Free = tuple[int, int, int, int]  # left, bottom, right, top
-Pieces = tuple[StripPiece, ...]
 
 ENDLESS = 1 << 62
+_SLICE = 3_000  # free rectangles looked at between two yields
 
 
 def free_rectangles(strip: Strip, placements: Sequence[Placement]) -> list[Free]:
@@ -65,13 +66,14 @@ def piping_for(
     strip: Strip, free: list[Free], length: int, budget: Budget
 ) -> Slices[tuple[int, tuple[PipingCut, ...]]]:
     """Cut all piping from free rectangles, the panels ending at ``length``: the length it takes then, and the cuts."""
-    cuts = []
+    cuts: list[PipingCut] = []
     for piping in strip.piping:
+        for piece in cuts[-1].pieces if cuts else ():
+            free = without(free, _around(piece, strip.gap))
+        yield
         cut = yield from _shortest(piping, free, strip.gap, length, budget)
         length = max(length, _reach(cut))
         cuts.append(cut)
-        for piece in cut.pieces:
-            free = without(free, _around((piece,), strip.gap))
     return length, tuple(cuts)
 
 
@@ -81,47 +83,59 @@ def _reach(cut: PipingCut) -> int:
 
 def _shortest(piping: Piping, free: list[Free], gap: int, length: int, budget: Budget) -> Slices[PipingCut]:
     """The cut of the piping that reaches least beyond ``length``; one that reaches far once the budget is spent."""
-    cut = cut_within(piping, free, gap, length)
+    cut = yield from _cut_within(piping, free, gap, length)
     step, low, high = piping.width + gap, length, length
     while cut is None:
         low, high, step = high, high + step, 2 * step
-        cut = cut_within(piping, free, gap, high)
-        yield
+        cut = yield from _cut_within(piping, free, gap, high)
     high = max(length, _reach(cut))
-    while high - low > 1 and not budget.over:
+    while high - low > _fine(piping) and not budget.over:
         middle = (low + high) // 2
-        shorter = cut_within(piping, free, gap, middle)
+        shorter = yield from _cut_within(piping, free, gap, middle)
         if shorter is None:
             low = middle
         else:
             cut, high = shorter, max(length, _reach(shorter))
         budget.spend(200 + 40 * len(free))
-        yield
     return cut
 
 
-def cut_within(piping: Piping, free: Sequence[Free], gap: int, length: int) -> PipingCut | None:
+def _cut_within(piping: Piping, free: Sequence[Free], gap: int, length: int) -> Slices[PipingCut | None]:
     """Cut the piping from the free rectangles below ``length`` with as few joins as found; None if it is too much."""
     below: dict[Free, None] = {}
     for left, bottom, right, top in free:
         if bottom < length:
             below[left, bottom, right, min(top, length)] = None
     rules = (_most_strip,) if piping.bias else (_longest_strips, _most_strip)
-    cuts = (_cut(piping, list(below), gap, rule) for rule in rules)
-    return min((cut for cut in cuts if cut is not None), key=lambda cut: cut.joins, default=None)
+    found = []
+    for rule in rules:
+        cut = yield from _cut(piping, list(below), gap, rule)
+        found += [] if cut is None else [cut]
+    return min(found, key=lambda cut: cut.joins, default=None)
 
 
-def _longest_strips(pieces: Pieces, join: int) -> tuple[int, int]:
-    return pieces[0].lengths[0], _worth(pieces, join)
+class _Block(NamedTuple):
+    """Straight strips side by side, or a rectangle cut on the bias; what all are `worth`, each with one join."""
+
+    x: int
+    y: int
+    w: int
+    h: int
+    grain: Grain
+    longest: int
+    worth: int
+    strips: int
 
 
-def _most_strip(pieces: Pieces, join: int) -> tuple[int, int]:
-    return _worth(pieces, join), pieces[0].lengths[0]
+def _longest_strips(block: _Block) -> tuple[int, int, int, int]:
+    return block.longest, block.worth, -block.y, -block.x
 
 
-def _worth(pieces: Pieces, join: int) -> int:
-    """What pieces add to the joined length, each with one join."""
-    return sum(length - join for piece in pieces for length in piece.lengths)
+def _most_strip(block: _Block) -> tuple[int, int, int, int]:
+    return block.worth, block.longest, -block.y, -block.x
+
+
+Rule = Callable[[_Block], tuple[int, int, int, int]]
 
 
 def _needed(piping: Piping) -> int:
@@ -129,13 +143,12 @@ def _needed(piping: Piping) -> int:
     return max(piping.whole - piping.join, 1)
 
 
-def _cut(
-    piping: Piping, free: list[Free], gap: int, rule: Callable[[Pieces, int], tuple[int, int]]
-) -> PipingCut | None:
+def _cut(piping: Piping, free: list[Free], gap: int, rule: Rule) -> Slices[PipingCut | None]:
     """Take block after block, by a rule, until there is enough for every ring to close."""
     needed = _needed(piping)
     while True:
-        pieces = _taken(piping, free, gap, rule, needed)
+        pieces = yield from _taken(piping, free, gap, rule, needed)
+        yield
         if pieces is None:
             return None
         short = joined(piping, _lengths(pieces)).short
@@ -144,72 +157,95 @@ def _cut(
         needed += short
 
 
-def _taken(
-    piping: Piping, free: list[Free], gap: int, rule: Callable[[Pieces, int], tuple[int, int]], needed: int
-) -> list[StripPiece] | None:
-    """Blocks, by a rule, that are worth what is needed."""
+def _taken(piping: Piping, free: list[Free], gap: int, rule: Rule, needed: int) -> Slices[list[StripPiece] | None]:
+    """The pieces of blocks, by a rule, that are worth what is needed."""
     pieces: list[StripPiece] = []
+    looked_at = 0
     while needed > 0:
-        blocks = [(rule(b, piping.join), b) for rectangle in free for b in _blocks(piping, rectangle, gap, needed)]
+        looked_at += len(free)
+        if looked_at > _SLICE:
+            looked_at = 0
+            yield
+        blocks = [block for rectangle in free for block in _blocks(piping, rectangle, gap, needed)]
         if not blocks:
             return None
-        _, block = max(blocks, key=lambda found: (found[0], -found[1][0].y, -found[1][0].x))
+        block = max(blocks, key=rule)
         if piping.bias:
-            block = (_no_larger(block[0], piping, needed),)
-        pieces += block
-        needed -= _worth(block, piping.join)
+            block = _no_larger(block, piping, needed)
+        pieces += _pieces_of(block, piping, gap)
+        needed -= block.worth
         free = without(free, _around(block, gap))
     return pieces
 
 
-def _around(block: Pieces, gap: int) -> Free:
-    """What a block keeps others off."""
-    first, last = block[0], block[-1]
-    return first.x - gap, first.y - gap, last.x + last.w + gap, last.y + last.h + gap
+def _around(taken: StripPiece | _Block, gap: int) -> Free:
+    """What a piece or a block keeps others off."""
+    return taken.x - gap, taken.y - gap, taken.x + taken.w + gap, taken.y + taken.h + gap
 
 
-def _blocks(piping: Piping, rectangle: Free, gap: int, needed: int) -> Iterator[Pieces]:
+def _blocks(piping: Piping, rectangle: Free, gap: int, needed: int) -> Iterator[_Block]:
     """The blocks a free rectangle can give, of straight strips no more than needed."""
     left, bottom, right, top = rectangle
     w, h = right - left, top - bottom
     if piping.bias:
-        lengths = _bias(w, h, piping)
-        if lengths:
-            yield (StripPiece(left, bottom, w, h, "bias", lengths),)
+        block = _on_the_bias(left, bottom, w, h, piping)
+        if block.strips:
+            yield block
         return
+    apart = piping.width + gap
     grains: tuple[tuple[Grain, int, int], ...] = (("along", h, w), ("across", w, h))
     for grain, length, room in grains:
-        count = (room + gap) // (piping.width + gap)
-        if count and length >= piping.least:
-            wanted = -(-needed // (length - piping.join))
-            yield tuple(
-                StripPiece(left, bottom + i * (piping.width + gap), length, piping.width, grain, (length,))
-                if grain == "across"
-                else StripPiece(left + i * (piping.width + gap), bottom, piping.width, length, grain, (length,))
-                for i in range(min(count, wanted))
-            )
+        if length >= piping.least and room >= piping.width:
+            worth = length - piping.join
+            count = min((room + gap) // apart, -(-needed // worth))
+            wide = count * apart - gap
+            size = (wide, length) if grain == "along" else (length, wide)
+            yield _Block(left, bottom, *size, grain, length, count * worth, count)
+
+
+def _on_the_bias(x: int, y: int, w: int, h: int, piping: Piping) -> _Block:
+    lengths = _bias(w, h, piping)
+    worth = sum(lengths) - piping.join * len(lengths)
+    return _Block(x, y, w, h, "bias", max(lengths, default=0), worth, len(lengths))
+
+
+def _pieces_of(block: _Block, piping: Piping, gap: int) -> Iterator[StripPiece]:
+    """The strips of a block, or the one piece that its bias strips come from."""
+    x, y, apart = block.x, block.y, piping.width + gap
+    if block.grain == "bias":
+        yield StripPiece(x, y, block.w, block.h, "bias", _bias(block.w, block.h, piping))
+    for number in range(block.strips if block.grain != "bias" else 0):
+        if block.grain == "along":
+            yield StripPiece(x + number * apart, y, piping.width, block.h, "along", (block.h,))
+        else:
+            yield StripPiece(x, y + number * apart, block.w, piping.width, "across", (block.w,))
 
 
 def _bias(w: int, h: int, piping: Piping) -> tuple[int, ...]:
     return bias_lengths(w, h, piping.width, piping.join, piping.shortest)
 
 
-def _no_larger(piece: StripPiece, piping: Piping, needed: int) -> StripPiece:
+def _fine(piping: Piping) -> int:
+    """How finely lengths of cloth are tried: a 64th of a strip's width."""
+    return max(1, piping.width // 64)
+
+
+def _no_larger(block: _Block, piping: Piping, needed: int) -> _Block:
     """The part of a bias block that yields what is needed, as short along the roll as found; else all of it."""
-    low, high = 0, piece.h
-    while high - low > 1:
+    low, high = 0, block.h
+    while high - low > _fine(piping):
         middle = (low + high) // 2
-        part = replace(piece, h=middle, lengths=_bias(piece.w, middle, piping))
-        if _worth((part,), piping.join) >= needed:
-            piece, high = part, middle
+        part = _on_the_bias(block.x, block.y, block.w, middle, piping)
+        if part.worth >= needed:
+            block, high = part, middle
         else:
             low = middle
-    return piece
+    return block
 
 
 def _trimmed(piping: Piping, pieces: list[StripPiece], needed: int) -> PipingCut:
     """The cut of these pieces, the last of them no longer than needed if it is a straight strip."""
-    spare = _worth(tuple(pieces), piping.join) - needed
+    spare = sum(length - piping.join for length in _lengths(pieces)) - needed
     last = pieces[-1]
     if last.grain != "bias" and 0 < spare < last.lengths[0]:
         left = last.lengths[0] - spare
