@@ -343,8 +343,8 @@ def test_a25_one_way_cloth_has_its_top_on_front_and_back_alike():
 
 def test_boxing_may_lie_either_way_on_cloth_that_has_no_way_up():
     told = steps(sheet_of(changed(boxed(), "/cloths/0/direction", "any")))
-    assert told["cut.boxing"]["text"].endswith("They may lie either way on this cloth.")
-    assert told["cut.front"]["text"].endswith("They lie the same way on all faces of the cover.")
+    assert told["cut.boxing"]["text"].endswith("On this cloth it may lie either way.")
+    assert told["cut.front"]["text"].endswith("All faces of the cover lie the same way.")
 
 
 def test_a43_what_is_not_matched_is_said():

@@ -50,7 +50,9 @@ def in_pyodide(dist: Path, tmp_path_factory: pytest.TempPathFactory) -> dict[str
     return found
 
 
-@pytest.mark.parametrize(("asked", "holds"), [("quick", "cloths"), ("full", "cloths"), ("templates", "pdf")])
+@pytest.mark.parametrize(
+    ("asked", "holds"), [("quick", "cloths"), ("full", "cloths"), ("templates", "pdf"), ("sheet", "pdf")]
+)
 @pytest.mark.parametrize("name", JOBS)
 def test_a_job_gets_the_same_answer_byte_for_byte_everywhere(
     name: str, asked: str, holds: str, on_cpython: dict[str, Answers], in_pyodide: dict[str, Answers]

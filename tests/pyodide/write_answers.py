@@ -12,6 +12,7 @@ REQUESTS = {
     "quick": {"do": "plan", "effort": "quick"},
     "full": {"do": "plan", "effort": "full"},
     "templates": {"do": "templates", "paper": "a4"},
+    "sheet": {"do": "sheet", "paper": "letter"},
 }
 
 

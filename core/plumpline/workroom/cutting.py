@@ -64,8 +64,8 @@ def _turn(piece: Piece, bench: Bench) -> str:
     if bench.job.cloth(piece.face.cloth).direction != "any":
         return "Every top edge lies the way the top of the cloth points."
     if piece.turns == "freely":
-        return "They may lie either way on this cloth."
-    return "They lie the same way on all faces of the cover."
+        return "On this cloth it may lie either way."
+    return "All faces of the cover lie the same way."
 
 
 def _sentence(text: str) -> str:
