@@ -550,3 +550,28 @@ def test_allowances_are_finished_once_they_are_sewn_and_before_the_cover_is_turn
     assert "overlock" not in names
     assert names.index("join.faces") < names.index("seams") < names.index("turn")
     assert steps(sheet)["seams"]["figure"] in facts(sheet)["Cut edges"]
+
+
+def test_a_cover_with_an_outline_of_its_own_is_cut_by_its_template():
+    told = steps(sheet_of(example("bay-window")))
+    assert "Cut by the full-size template" in told["cut.front"]["text"]
+    assert "template" not in told["cut.boxing"]["text"]
+    assert "turns inwards" not in told["taper.square"]["text"]
+
+
+def test_mirrored_covers_are_told_from_the_others_from_the_cutting_to_the_label():
+    """An L-shaped corner seat, one of two the other way round: its boxing is one for both, its plates are not."""
+    sheet = sheet_of(example("bay-window"), 1)
+    told = steps(sheet)
+    assert told["cut.front"]["text"].startswith("Front: 1 piece of ")
+    assert "; front mirrored: 1 piece of " in told["cut.front"]["text"]
+    assert "Mirrored ones have a template of their own." in told["cut.front"]["text"]
+    assert "irrored" not in told["cut.boxing"]["text"]
+    assert facts(sheet)["Hands"] == "1 as measured, 1 mirrored"
+    assert "Add “mirrored” where it is: 1 as measured, 1 mirrored." in told["label"]["text"]
+    assert told["join.ring"]["text"].startswith("6 joins")  # five bands and the zip band, whatever the hand
+    assert "turns inwards, snip into it" in told["taper.square"]["text"]
+    both = sheet_of(changed(example("bay-window"), "/cushions/1/mirrored", 2), 1)
+    assert facts(both)["Hands"] == "2 mirrored"
+    assert steps(both)["closure.band"]["figure"] == told["closure.band"]["figure"] == "4 in"
+    assert "Hands" not in facts(sheet_of(example("bay-window")))

@@ -41,7 +41,7 @@ def _zip(bench: Bench) -> Iterator[Step]:
     text += "Sew the zip in under the tacking, both sides, and take the tacking out."
     yield Step("closure", "closure.zip", "Put in the zip", text, length)
     if closing.at == "boxing":
-        bands = bench.parts("zip-band")[:2]
+        bands = bench.of_one_cover("zip-band")[:2]
         high = bands[0].length + bands[1].length - 2 * closing.allowance
         text = f"With its zip the band measures {bench.told(high)} from cut edge to cut edge, as the boxing does."
         yield Step("closure", "closure.band", "Measure the zip band", text, bench.told(high))

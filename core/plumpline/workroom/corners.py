@@ -25,6 +25,8 @@ def steps(bench: Bench) -> Iterator[Step]:
         yield Step("taper", "taper.rounded", "Notch the corners", text, radius)
     else:
         text = "Cut each corner of the allowance off across, close to the seam but not through it."
+        if any(mark.kind == "clip" for piece in bench.cover.pieces for mark in piece.marks):
+            text += " Where a corner turns inwards, snip into it up to the seam."
         yield Step("taper", "taper.square", "Clip the corners", text)
 
 

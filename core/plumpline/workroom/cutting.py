@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from plumpline.figures import counted, listed, size
 from plumpline.job import name_of
 from plumpline.pieces import Piece
-from plumpline.workroom.step import Bench, Stage, Step, family_name, family_of
+from plumpline.workroom.step import Bench, Stage, Step, family_name, family_of, is_mirrored
 
 # At which stage a part is cut, where it is not a face; the stage follows the order of work of `step`.
 _STAGES: dict[str, Stage] = {
@@ -48,15 +48,24 @@ def cut_size(piece: Piece, bench: Bench) -> str:
 
 
 def _text(pieces: list[Piece], bench: Bench) -> str:
-    lots: dict[tuple[str, str], list[Piece]] = {}
+    lots: dict[tuple[str, str, bool], list[Piece]] = {}
     for piece in pieces:
-        lots.setdefault((cut_size(piece, bench), name_of(bench.job.cloth(piece.face.cloth))), []).append(piece)
+        cloth = name_of(bench.job.cloth(piece.face.cloth))
+        lots.setdefault((cut_size(piece, bench), cloth, is_mirrored(piece)), []).append(piece)
     told = []
-    for (cut, cloth), alike in lots.items():
+    for (cut, cloth, _), alike in lots.items():
         count = counted(sum(piece.count for piece in alike), "piece", "pieces")
         names = f"{listed([piece.called for piece in alike])}: " if len(pieces) > 1 else ""
         told.append(f"{names}{count} of {cut} from {cloth}")
-    return f"{_sentence('; '.join(told))} {_turn(pieces[0], bench)}"
+    return " ".join([_sentence("; ".join(told)), *_by_template(pieces), _turn(pieces[0], bench)])
+
+
+def _by_template(pieces: list[Piece]) -> Iterator[str]:
+    """How pieces are cut that no rule and square give."""
+    if pieces[0].shape == "outline":
+        yield "Cut by the full-size template: the size is that of the rectangle around it."
+    if any(is_mirrored(piece) for piece in pieces):
+        yield "Mirrored ones have a template of their own."
 
 
 def _turn(piece: Piece, bench: Bench) -> str:

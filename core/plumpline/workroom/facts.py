@@ -12,6 +12,7 @@ from plumpline.materials.sewing import needle_text, stitch_text, thread_text
 from plumpline.pieces import Piece
 from plumpline.workroom.corners import corner_text
 from plumpline.workroom.edges import edge_text
+from plumpline.workroom.identity import hands_text
 from plumpline.workroom.step import Bench, family_name, family_of
 
 Fact = tuple[str, str]
@@ -24,6 +25,8 @@ def facts(bench: Bench) -> Iterator[Fact]:
     yield "Closing", closing_text(bench)
     if corner_text(bench):
         yield "Corners", corner_text(bench)
+    if bench.cover.cushion.mirrored:
+        yield "Hands", hands_text(bench.cover.cushion)
     yield from _motifs(bench)
     yield "Top edge", _top(bench)
     yield from _not_matched(bench)

@@ -9,7 +9,7 @@ from plumpline.cushions.finish import trimmed_to
 from plumpline.figures import told
 from plumpline.measures import Measures
 from plumpline.workroom.closures import way_in
-from plumpline.workroom.identity import code_of, label_of
+from plumpline.workroom.identity import code_of, hands_text, label_of
 from plumpline.workroom.step import Bench, Step
 
 
@@ -17,6 +17,8 @@ def steps(bench: Bench) -> Iterator[Step]:
     """The steps that every cover has."""
     label, code = label_of(bench.cover, bench.job), code_of(bench.cover.cushion, bench.job)
     text = f"Into an allowance that stays inside: {label}. Washed, covers look alike without it."
+    if bench.cover.cushion.mirrored:
+        text += f" Add “mirrored” where it is: {hands_text(bench.cover.cushion)}."
     yield Step("label", "label", "Sew in the label", text, code)
     yield from _trimmed(bench)
     text = f"Through {way_in(bench)}. Push the seams out from inside with something blunt."

@@ -20,6 +20,13 @@ def code_of(cushion: Cushion, job: Job) -> str:
     return f"{job.id[:_SIGNS].upper()}-{letters_for(cushion.index + 1)}"
 
 
+def hands_text(cushion: Cushion) -> str:
+    """How many of an entry are made as they were measured, and how many the other way round."""
+    as_measured = cushion.quantity - cushion.mirrored
+    mirrored = f"{cushion.mirrored} mirrored"
+    return f"{as_measured} as measured, {mirrored}" if as_measured else mirrored
+
+
 def label_of(cover: Made, job: Job) -> str:
     """What to write on the label: the code, what the maker calls it, and its finished size."""
     return f"{code_of(cover.cushion, job)} · {name_of(cover.cushion)} · {told(cover.finished, job.units)}"

@@ -43,7 +43,7 @@ def _knife_edge(bench: Bench) -> Iterator[Step]:
 
 def _boxed(bench: Bench) -> Iterator[Step]:
     around, seam = bench.told(rims_of(bench.cover)[0].length), _seam(bench)
-    joins = len(bench.parts("boxing")) + len(bench.parts("zip-band")) // 2
+    joins = len(bench.of_one_cover("boxing")) + len(bench.of_one_cover("zip-band")) // 2
     text = f"{counted(joins, 'join', 'joins')}, {seam}, pressed open. "
     text += f"On the seam line the ring measures {around}: if it does not, mend it now."
     yield Step("join", "join.ring", "Join the boxing into a ring", text, around)

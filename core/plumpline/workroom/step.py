@@ -78,10 +78,27 @@ class Bench:
         """The pieces of those families of parts, in the order of the cover."""
         return [piece for piece in self.cover.pieces if family_of(piece) in families]
 
+    def of_one_cover(self, *families: str) -> list[Piece]:
+        """The same without the mirror images of pieces: what a single cover has of them."""
+        return list({_in_one_hand(piece.part): piece for piece in reversed(self.parts(*families))}.values())[::-1]
+
+
+_MIRRORED = "-mirrored"
+
 
 def family_of(piece: Piece) -> str:
-    """The part without its number: "boxing" of boxing-2, "back" of back-1 and of what that is joined of."""
-    return (piece.portion_of or piece.part).rstrip("0123456789").removesuffix("-")
+    """The part without its number or its hand: "boxing" of boxing-2, "back" of back-1 and of what it is joined of."""
+    return _in_one_hand(piece.portion_of or piece.part).rstrip("0123456789").removesuffix("-")
+
+
+def _in_one_hand(part: str) -> str:
+    """A part without the word that tells it from its mirror image."""
+    return part.removesuffix(_MIRRORED)
+
+
+def is_mirrored(piece: Piece) -> bool:
+    """Whether a piece belongs to covers that are made the other way round."""
+    return piece.part.endswith(_MIRRORED)
 
 
 def family_name(family: str) -> str:
