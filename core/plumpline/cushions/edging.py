@@ -204,8 +204,8 @@ def _frill_lines(cushion: Cushion, strips: Strips, frill: Frill, job: Job) -> It
 def _no_flange(cover: Made) -> Iterator[Problem]:
     """What keeps a cover from having a flange."""
     cushion, at = cover.cushion, f"{cover.cushion.at}/cover"
-    if cushion.kind != "knife-edge" or cushion.insert.shape not in ("rectangle", "round"):
-        text = "A flange goes on round a flat square, oblong or round cover: pipe or trim this one, or leave it plain."
+    if cushion.kind != "knife-edge":
+        text = "A flange goes on round the flat edge of a knife-edge cover: pipe or trim this one, or leave it plain."
         yield Problem(f"{at}/edge/kind", "rules-contradict", text)
     elif cover.closing.at == "bottom" and cover.closing.kind != "hand-sewn":
         text = "Closed in the bottom seam, a cover would open into its flange: close it across the back, or by hand."
