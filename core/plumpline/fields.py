@@ -91,6 +91,25 @@ LABEL = (
     Field("thickness", "positive", "The thickness its label says."),
 )
 
+MADE = (
+    Field(
+        "kind",
+        "choice",
+        "plain: in one piece; border: a frame round a centre; band: a strip from edge to edge; inset: bought flat trim "
+        "stitched on, in from the edge.",
+        required=True,
+        choices=("plain", "border", "band", "inset"),
+    ),
+    Field("cloth", "id", "Which cloth border or band are cut from, where that is not the cloth of the face."),
+    Field("width", "positive", "How wide the border, the band or the trim is when it is finished."),
+    Field("corners", "choice", "How the strips of a border meet at its corners.", choices=("mitred", "butted")),
+    Field("lies", "choice", "Whether a band runs from side to side, or upwards.", choices=("across", "upright")),
+    Field("from_edge", "length", "How far in trim lies all round, or a band from the bottom or the left edge."),
+)
+
+# The faces that may be made up of several pieces.
+WHOLE = (*FACE, *JOINED, Field("made", "object", "The parts a face is made of.", fields=MADE))
+
 INSERT = (
     Field(
         "shape", "choice", "The shape of the pad.", required=True, choices=("rectangle", "round", "bolster", "polygon")
@@ -235,8 +254,8 @@ COVER = (
     Field("corners", "object", "The corners of the cover.", fields=CORNERS),
     Field("boxing", "object", "What the boxing of a boxed cover is made of.", fields=BOXING),
     Field("ends", "choice", "The ends of a bolster: flat discs, or its body gathered.", choices=("flat", "gathered")),
-    Field("front", "object", "The front panel, or the body of a bolster.", required=True, fields=(*FACE, *JOINED)),
-    Field("back", "object", "The back panel, of every cover that has one.", fields=(*FACE, *JOINED)),
+    Field("front", "object", "The front panel, or the body of a bolster.", required=True, fields=WHOLE),
+    Field("back", "object", "The back panel, of every cover that has one.", fields=WHOLE),
     Field("sides", "object", "The boxing around a boxed cover, or the ends of a bolster.", fields=SIDES),
     Field("layers", "object", "What lies between the cover and its filling.", fields=LAYERS),
 )

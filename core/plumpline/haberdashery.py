@@ -133,6 +133,24 @@ def trimmings(covers: Sequence[Made], job: Job) -> Iterator[Material]:
             yield _trim(cover, job, count, ask, cord.working(job.units), cord.length)
 
 
+def inset_trims(covers: Sequence[Made], job: Job) -> Iterator[Material]:
+    """Flat trim for the faces that it is stitched onto."""
+    for cover in covers:
+        for face, width, each in cover.inset:
+            count = cover.cushion.quantity
+            wide, one = (write_length(nm, job.units) for nm in (width, each))
+            yield Material(
+                id=f"inset:{cover.cushion.id}.{face}",
+                kind="trim",
+                shop="haberdashery",
+                covers=(cover.cushion.id,),
+                quantity=count,
+                ask=f"{_by_the_length(each * count, job.units)} of flat trim, {wide} wide",
+                working=f"{count} × {one} for each {face}, its ends joined.",
+                more=(("length", figure(each * count, job.units)), ("each", figure(each, job.units))),
+            )
+
+
 def _trim(cover: Made, job: Job, quantity: int, ask: str, working: str, length: int) -> Material:
     return Material(
         id=f"trim:{cover.cushion.id}",

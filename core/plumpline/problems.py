@@ -46,6 +46,7 @@ CODES: dict[str, str] = {
     "zip-longer-than-seam": "The zip is longer than the seam it is sewn into.",
     "overlap-under-hems": "The two pieces of a back overlap by less than their hems.",
     "corner-too-large": "A corner, tapered or rounded, does not fit on the panel.",
+    "parts-too-wide": "The border, the band or the trim of a face leaves nothing of it.",
     "too-wide": "A panel is wider than the usable cloth.",
     "too-wide-unless-turned": "A panel fits the cloth only when it is turned.",
     "larger-than-the-repeat": "A panel shows more than one repeat: which point is to be centred?",

@@ -7,7 +7,7 @@ from typing import Any
 
 from plumpline.cushions.made import Made
 from plumpline.figures import length_to_ask
-from plumpline.haberdashery import cords, fastenings, labels, thread_and_needle, trimmings, zips
+from plumpline.haberdashery import cords, fastenings, inset_trims, labels, thread_and_needle, trimmings, zips
 from plumpline.job import Job, name_of
 from plumpline.layplan import ClothPlan
 from plumpline.lengths import write_length
@@ -29,6 +29,7 @@ def materials(covers: Sequence[Made], job: Job) -> list[Material]:
         *thread_and_needle(covers, job),
         *zips(covers, job),
         *trimmings(covers, job),
+        *inset_trims(covers, job),
         *cords(covers, job),
         *fastenings(covers, job),
         labels(covers),

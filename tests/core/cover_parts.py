@@ -54,6 +54,7 @@ class Allowances:
 
     def __init__(self, cushion, job):
         self.job, metric = job, job["units"] != "in"
+        self.kind, self.ends = cushion["kind"], cushion["cover"].get("ends")
         cover = cushion["cover"]
         self.closure = cover.get("closure", {"kind": "hand-sewn"})
         self.seam = self._of(cover, "seam", metric, "1.5 cm", "1/2 in")
@@ -109,7 +110,7 @@ def parts_of(cushion, job):
     }[cushion["kind"], cushion["insert"]["shape"]]
     allow = Allowances(cushion, job)
     whole = make(cushion, allow)
-    cover = [part for one in whole for part in joined(one, allow)]
+    cover = [part for one in whole for part in (made_up(one, allow) or joined(one, allow))]
     return cover + [
         part for layer in cushion["cover"].get("layers", {}) for part in layer_of(cushion, layer, make, allow)
     ]
@@ -145,6 +146,63 @@ def wrap_of(cushion, face, allow):
         return Part("wrap", face, disc, disc, 0, times=2, freely=True, round=True)
     width, length = (nm(insert[name]) + thick + seams for name in ("width", "length"))
     return Part("wrap", face, width, length, 0, times=2, freely=True)
+
+
+def made_up(part, allow):
+    """The parts of a face with a band or a butted border: rectangles that lie side by side on the finished face."""
+    made = part.face.get("made", {"kind": "plain"})
+    if made["kind"] not in ("border", "band"):
+        return []
+    seam, low = allow.seam, allow.seam if in_back(allow) else allow.closing
+    if allow.kind == "bolster":
+        left, right, bottom, top = *[allow.hem if allow.ends == "gathered" else seam] * 2, allow.closing, allow.closing
+    elif allow.kind == "boxed":
+        left, right, bottom, top = allow.side, allow.side, seam, seam
+    else:
+        left, right, bottom, top = allow.side, allow.side, low, seam
+    w, h = part.width - left - right, part.length - bottom - top
+    b = nm(made.get("width", "2 in" if allow.job["units"] == "in" else "5 cm"))
+    own, strip = part.face, {"cloth": made.get("cloth", part.face["cloth"])}
+    if made["kind"] == "border":
+        spans = [("centre", b, b, w - b, h - b, own), ("border-bottom", 0, 0, w, b, strip)]
+        spans += [("border-right", w - b, b, w, h - b, strip), ("border-top", 0, h - b, w, h, strip)]
+        spans += [("border-left", 0, b, b, h - b, strip)]
+    else:
+        upright = made.get("lies") == "upright"
+        side = w if upright else h
+        start = nm(made["from_edge"]) if "from_edge" in made else (side - b) // 2
+        along = [("left" if upright else "bottom", 0, start, own), ("band", start, start + b, strip)]
+        along.append(("right" if upright else "top", start + b, side, own))
+        spans = [
+            (name, lo, 0, hi, h, face) if upright else (name, 0, lo, w, hi, face)
+            for name, lo, hi, face in along
+            if hi > lo
+        ]
+    found, free = [], {**own, "pattern": "free"}
+    for name, x, y, right_end, top_end, face in spans:
+        wide = right_end - x + (left if x == 0 else seam) + (right if right_end == w else seam)
+        high = top_end - y + (bottom if y == 0 else seam) + (top if top_end == h else seam)
+        inside = x <= Fraction(w, 2) < right_end and y <= Fraction(h, 2) < top_end
+        shown = face if face is strip or inside else free
+        middle, centre = (
+            (left if x == 0 else seam) + Fraction(w, 2) - x,
+            (bottom if y == 0 else seam) + Fraction(h, 2) - y,
+        )
+        found.append(Part(f"{part.name}-{name}", shown, wide, high, centre, middle=middle))
+    if made["kind"] == "border" and made.get("corners") != "butted":
+        found[1:] = mitred(part.name, strip, (w, h, b), (bottom, right, top, left), seam)
+    return found
+
+
+def mitred(name, face, size, outer, seam):
+    """The strips of a border whose ends are cut at half a right angle, where a seam s reaches s x root 2 further."""
+    w, h, b = size
+    found = []
+    for side, long, out in zip(("bottom", "right", "top", "left"), (w, h, w, h), outer, strict=True):
+        along, across = long + 2 * (out + round(seam * math.sqrt(2))), out + b + seam
+        wide, high = (along, across) if side in ("bottom", "top") else (across, along)
+        found.append(Part(f"{name}-border-{side}", face, wide, high, None, drawn=100))
+    return found
 
 
 def joined(part, allow):

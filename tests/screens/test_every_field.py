@@ -112,6 +112,9 @@ def plain_job(units: str, pattern: str) -> dict[str, Any]:
         cover["edge"] = {"kind": "trimmed", "pack": "90 in"} if of_trim else {"kind": "piped"}
         hemmed = {"frill": "hemmed"} if pattern.endswith("/hem") else {}
         cover["edge"] = {"kind": "frilled", **hemmed} if of_frill else cover["edge"]
+    if "/made/" in pattern and not pattern.endswith("/kind"):
+        part = pattern.split("/")[4]
+        cover[part]["made"] = {"kind": "band" if pattern.endswith("/lies") else "border"}
     if "/closure/" in pattern and not pattern.endswith("/kind"):
         cover["closure"] = {"kind": "envelope" if pattern.endswith("/hem") else "zip"}
     return job

@@ -13,6 +13,7 @@
 //   closing      {kind, at?, nm?} as of cushions/closing.js, or null
 //   outline      of a straight-sided one: {count, taped: [[corner, corner, nm]], notches: [corner], sure}; focus is then
 //                [corner, corner], closing has its {side, edge}, and labels.sides are the texts of the sides
+//   made         the parts of its front, as of cushions/face-parts.js, or null
 //   note         a line of text under the drawing
 // CushionSketch({kind, shape, outline?})   the same as a small picture without measures, for a choice of kinds
 import { html } from './html.js';

@@ -12,7 +12,7 @@ import { clearField } from './setting.js';
 
 // What a job cannot be without is changed, never left out.
 const NEEDED = /^\/units$|\/(quantity|kind|shape|notches)$|\/(front|back)\/cloth$|\/price\/(per|currency)$/;
-const isNeeded = (at) => NEEDED.test(at) && !/\/(edge|closure|corners)\/kind$/.test(at);
+const isNeeded = (at) => NEEDED.test(at) && !/\/(edge|closure|corners|made)\/kind$/.test(at);
 
 // What the entry starts from: nothing where the field is set side by side by fields of their own.
 function plainValue(at) {

@@ -11,6 +11,7 @@ const HEADS = [
   [/\/closure\/\w+$/, 'kind', () => 'hand-sewn'],
   [/\/corners\/\w+$/, 'kind', () => 'tapered'],
   [/\/edge\/\w+$/, 'kind', () => 'trimmed'],
+  [/\/made\/\w+$/, 'kind', () => 'border'],
   [/\/price\/amount$/, 'per', () => (job.value.units === 'in' ? 'yd' : 'm')],
   [/\/price\/amount$/, 'currency', () => settings.value.currency],
 ];
@@ -49,7 +50,7 @@ export function setField(at, value) {
   edit(lead ? lead(at, value) : [...companions(at), parted(at, value)]);
 }
 
-const IS_HEAD = /\/((closure|corners|edge)\/kind|price\/amount)$/;
+const IS_HEAD = /\/((closure|corners|edge|made)\/kind|price\/amount)$/;
 
 export function clearField(at) {
   if (valueAt(job.value, at) === undefined) return;

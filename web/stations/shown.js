@@ -46,6 +46,12 @@ const conditions = [
   [/\/closure\/seam$/, when(closing, 'hand-sewn', 'zip')],
   [/\/cover\/(front|back)\/joined$/, when(ofCushion('insert/shape'), 'rectangle', 'bolster')],
   [/\/join_pattern$/, (job, path) => when(beside('pattern'), 'centred')(job, path) && when(beside('joined'), 'both-ends', 'one-side')(job, path)],
+  [/\/made\/kind$/, when(ofCushion('insert/shape'), 'rectangle', 'bolster')],
+  [/\/made\/cloth$/, when(beside('kind'), 'border', 'band')],
+  [/\/made\/width$/, when(beside('kind'), 'border', 'band', 'inset')],
+  [/\/made\/corners$/, when(beside('kind'), 'border')],
+  [/\/made\/lies$/, when(beside('kind'), 'band')],
+  [/\/made\/from_edge$/, when(beside('kind'), 'band', 'inset')],
   [/\/layers\/wrap\/cloth$/, when(ofCushion('insert/fill'), 'foam')],
   [/\/layers\/interlining\/cloth$/, (job, path) => ofCushion('cover/ends')(job, path) !== 'gathered' || ofCushion('kind')(job, path) !== 'bolster'],
   [/\/boxing\/(kind|run)$/, when(ofCushion('kind'), 'boxed')],
@@ -77,6 +83,7 @@ export const closedAt = (cushion, way) => closuresOf(cushion)[way ?? 'hand-sewn'
 
 // Choices that a field has only beside others of the same cover; the one that is chosen is always shown.
 const limits = {
+  '/cushions/*/cover/front/made/kind': (cushion, made) => cushion.kind !== 'bolster' || !['border', 'inset'].includes(made),
   '/cushions/*/insert/shape': (cushion, shape) => shapesOf(cushion.kind).includes(shape),
   '/cushions/*/cover/corners/kind': (cushion, corners) => corners !== 'tapered' || cushion.kind === 'knife-edge',
   '/cushions/*/cover/edge/kind': (cushion, edge) => edge !== 'flanged' || cushion.kind === 'knife-edge',

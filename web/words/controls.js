@@ -163,6 +163,23 @@ const joins = (part, side, byKind = {}) => {
   };
 };
 
+// The parts a face is made of; of a bolster's body, only a band.
+const madeOf = (part, side, byKind = {}) => {
+  const at = `/cushions/*/cover/${part}/made`;
+  const named = (what) => ({ name: `${side} ${what}`, after: `${at}/kind`,
+    names: Object.fromEntries(Object.entries(byKind).map(([kind, called]) => [kind, `${called} ${what}`])) });
+  return {
+    [`${at}/kind`]: { ...named('made of'), after: undefined, kind: 'choice', usual: 'plain',
+      options: { plain: 'One piece', border: 'A border round a centre', band: 'A band', inset: 'Flat trim set in' } },
+    [`${at}/cloth`]: { ...named('strip cloth'), kind: 'cloth' },
+    [`${at}/width`]: { ...named('strip width'), kind: 'measure', usual: { in: '2 in', cm: '5 cm', mm: '5 cm' } },
+    [`${at}/corners`]: { ...named('strip corners'), kind: 'choice', usual: 'mitred', options: { mitred: 'Mitred', butted: 'Butted' } },
+    [`${at}/lies`]: { ...named('strip runs'), kind: 'choice', usual: 'across',
+      options: { across: 'From side to side', upright: 'From bottom to top' } },
+    [`${at}/from_edge`]: { ...named('strip from the edge'), kind: 'measure' },
+  };
+};
+
 const layers = (called) => Object.fromEntries(Object.entries(called).map(([layer, name]) =>
   [`/cushions/*/cover/layers/${layer}/cloth`, { name, kind: 'cloth' }]));
 
@@ -281,8 +298,10 @@ export const fields = {
       options: { flat: 'Flat', gathered: 'Gathered' } },
     ...face('front', 'Front', { bolster: 'Body' }),
     ...joins('front', 'Front', { bolster: 'Body' }),
+    ...madeOf('front', 'Front', { bolster: 'Body' }),
     ...face('back', 'Back'),
     ...joins('back', 'Back'),
+    ...madeOf('back', 'Back'),
     ...face('sides', 'Sides', { boxed: 'Boxing', bolster: 'Ends' }),
     ...layers({ lining: 'Lining', interlining: 'Interlining', protector: 'Zipped protector', wrap: 'Slip-cloth' }),
     '/fit/feather': { name: 'Smaller for feather', kind: 'measure' },

@@ -6,12 +6,13 @@ from collections.abc import Sequence
 
 from plumpline.cushions.closing import Closing, closing_line
 from plumpline.cushions.closing_marks import with_closing
+from plumpline.cushions.face_parts import made_of_parts, unmakable
 from plumpline.cushions.finish import finish_line, nothing_to_trim
 from plumpline.cushions.fit import pad_for
 from plumpline.cushions.joining import joined, unjoinable
 from plumpline.cushions.made import Made
 from plumpline.cushions.panels import Cut, Part, cut_out
-from plumpline.cushions.pieced import cut_portions
+from plumpline.cushions.pieced import Pieced, cut_portions
 from plumpline.cushions.sizes import Sized
 from plumpline.cushions.stitching import Sewn, sewn_to_close
 from plumpline.cushions.words import why_cut_larger
@@ -36,20 +37,21 @@ def assembled(
 
     `lines` say how their sizes come about, `sewn` is the stitching of the cover but the closure's.
     """
-    problems = [problem for cut in cuts if cut.part.face_of in FACES for problem in unjoinable(cut.part, cushion)]
+    faces = [cut.part for cut in cuts if cut.part.face_of in FACES]
+    problems = [problem for face in faces for problem in unmakable(face, cushion, job) or unjoinable(face, cushion)]
     problems += nothing_to_trim(cushion, job)
     if problems:
         return list(dict.fromkeys(problems))
-    pieced = [(cut, joined(cut.part, cushion, job) if cut.part.face_of in FACES else None) for cut in cuts]
+    pieced = [(cut, _pieced(cut.part, cushion, job) if cut.part.face_of in FACES else None) for cut in cuts]
     made_up = [(cut.piece.called, face) for cut, face in pieced if face is not None]
     cut_up = [
         one
         for cut, face in pieced
-        for one in ([cut] if face is None else cut_portions(cut, face.portions, cushion, job))
+        for one in (cut_portions(cut, face.portions, cushion, job) if face and face.portions else [cut])
     ]
     parts, pieces = [cut.part for cut in cut_up], tuple(cut.piece for cut in cut_up)
     told = [line for _, face in made_up for line in face.lines]
-    seams = [Sewn(face.seams, layers=2) for _, face in made_up]
+    seams = [Sewn(face.seams, layers=2, what="fastening" if face.trim else "seam") for _, face in made_up]
     return Made(
         cushion=cushion,
         fit=sized.fit,
@@ -67,4 +69,10 @@ def assembled(
         sewn=(*sewn, *seams, *sewn_to_close(closing)),
         zips=closing.zips,
         made_up=tuple((name, face.how) for name, face in made_up),
+        inset=tuple((name, *face.trim) for name, face in made_up if face.trim),
     )
+
+
+def _pieced(panel: Part, cushion: Cushion, job: Job) -> Pieced | None:
+    """What a face is made up of: its parts, or the pieces it is joined of; None where it is cut whole."""
+    return made_of_parts(panel, cushion, job) or joined(panel, cushion, job)

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
 
-from plumpline.cushions.panels import SAG, Part
+from plumpline.cushions.panels import SAG, Part, scaled
 from plumpline.geometry import arc, circumference
 from plumpline.job import Corners, Cushion, Job
 from plumpline.lengths import write_length
@@ -110,8 +110,8 @@ def _rounded(part: Part, piece: Piece, corners: Corners) -> Piece:
     stitched = _outline(part, (part.width, part.length), line, line)
     return replace(
         piece,
-        outline=_scaled(_outline(part, part.plain, bottom, top), part.plain, cut),
-        stitched=_scaled([(x + edges.left, y + edges.bottom) for x, y in stitched], part.plain, cut),
+        outline=scaled(_outline(part, part.plain, bottom, top), part.plain, cut),
+        stitched=scaled([(x + edges.left, y + edges.bottom) for x, y in stitched], part.plain, cut),
     )
 
 
@@ -129,7 +129,3 @@ def _quarter(across: int, up: int) -> list[Point]:
     radius = max(across, up)
     points = arc((radius, radius), radius, Fraction(1, 2), Fraction(3, 4), SAG)
     return [(x * across // radius, y * up // radius) for x, y in points]
-
-
-def _scaled(points: Sequence[Point], plain: Point, cut: Point) -> Outline:
-    return tuple((x * cut[0] // plain[0], y * cut[1] // plain[1]) for x, y in points)

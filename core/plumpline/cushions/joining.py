@@ -8,7 +8,7 @@ from itertools import accumulate
 
 from plumpline.cloth import cut_across, lay_out, longest_across
 from plumpline.cushions.panels import Part
-from plumpline.cushions.pieced import Pieced, Portion
+from plumpline.cushions.pieced import Pieced, Portion, portion_of
 from plumpline.figures import bare, listed, size
 from plumpline.job import HABITS, Cloth, Cushion, Face, Job
 from plumpline.lengths import write_length
@@ -107,28 +107,22 @@ def _with_one_more(panel: Part, room: _Room, seam: int, narrowest: int) -> list[
     return [*widths, panel.width - sum(widths)]
 
 
-def _names(panel: Part, count: int) -> list[str]:
+def _names(count: int) -> list[str]:
     between = ["middle"] if count == 3 else [f"middle-{number}" for number in range(1, count - 1)]
-    return [f"{panel.name}-{place}" for place in ("left", *between, "right")]
+    return ["left", *between, "right"]
 
 
 def _pieced(panel: Part, face: Face, widths: Sequence[int], cushion: Cushion, job: Job) -> Pieced:
-    seam, (middle, up) = cushion.cover.seam, panel.middle
+    seam = cushion.cover.seam
     starts = [0, *accumulate(widths[:-1])]
-    portions = []
-    for number, (name, start, width) in enumerate(zip(_names(panel, len(widths)), starts, widths, strict=True)):
-        edges = replace(
-            panel.edges,
-            left=seam if number else panel.edges.left,
-            right=seam if number < len(widths) - 1 else panel.edges.right,
-        )
-        is_main = start <= middle < start + width
-        part = replace(panel, name=name, width=width, edges=edges, centre=(middle - start, up), opens=(), corners=())
-        matched = is_main or (face.pattern == "centred" and face.join_pattern == "matched")
-        portions.append(Portion(part, (start, 0), "the pattern" if matched else "anything"))
+    portions: list[Portion] = []
+    for name, start, width in zip(_names(len(widths)), starts, widths, strict=True):
+        portion = portion_of(panel, name, (start, 0), (width, panel.length), seam, panel.face_of)
+        matched = face.pattern == "centred" and face.join_pattern == "matched"
+        portions.append(replace(portion, shows="the pattern") if matched else portion)
     lines, seams = _lines(panel, face, portions, job), (len(widths) - 1) * panel.plain[1]
     sewn, whole = (write_length(nm, job.units) for nm in (seam, panel.width))
-    places = listed([part.name.removeprefix(f"{panel.name}-").replace("-", " ") for part in (p.part for p in portions)])
+    places = listed([place.replace("-", " ") for place in _names(len(widths))])
     how = f"{places[0].upper()}{places[1:]}, face to face, {sewn} seams, pressed open: finished it is {whole} wide."
     return Pieced(tuple(portions), tuple(lines), f"{how}{_matching(face)}", seams)
 

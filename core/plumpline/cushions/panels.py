@@ -153,12 +153,7 @@ def _reach(outline: Outline, axis: int) -> tuple[int, int]:
 
 def _stitched(part: Part, cut: Point) -> Outline:
     """The stitching line of a straight-sided outline within the piece; of other parts the edges tell it."""
-    return _drawn_out([(x + part.edges.left, y + part.edges.bottom) for x, y in part.outline], part, cut)
-
-
-def _drawn_out(points: Sequence[Point], part: Part, cut: Point) -> Outline:
-    w, h = part.plain
-    return tuple((x * cut[0] // w, y * cut[1] // h) for x, y in points)
+    return scaled([(x + part.edges.left, y + part.edges.bottom) for x, y in part.outline], part.plain, cut)
 
 
 def _outline(part: Part, cut: Point) -> Outline:
@@ -174,7 +169,12 @@ def _outline(part: Part, cut: Point) -> Outline:
         points = tuple((x, y + lift) for x, y in round_outline(w, SAG))
     if part.shape == "segment":
         points = _between(points, h)
-    return _drawn_out(points, part, cut)
+    return scaled(points, part.plain, cut)
+
+
+def scaled(points: Sequence[Point], plain: Point, cut: Point) -> Outline:
+    """Points of a part of that plain size drawn out to the size it is cut."""
+    return tuple((x * cut[0] // plain[0], y * cut[1] // plain[1]) for x, y in points)
 
 
 def _between(outline: Outline, top: int) -> Outline:

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from typing import Literal
 
-from plumpline.cushions.panels import Cut, Part, cut_out
+from plumpline.cushions.panels import Cut, Edges, Part, cut_out
 from plumpline.job import Cushion, Job
-from plumpline.pieces import Mark, Outline, Piece, Point
+from plumpline.pieces import Mark, Piece, Point
 
 # Marks that every piece has of its own.
 _OWN_MARKS = ("top", "centre")
@@ -17,24 +18,54 @@ _OWN_MARKS = ("top", "centre")
 class Portion:
     """A part of a face, and where its finished lower left corner lies on the finished face, in nm.
 
-    `shows` says whether the pattern falls on it as is asked of the face, or anywhere. `outline` is its finished shape
-    from that corner where it is no rectangle.
+    `shows` says whether the pattern falls on it as is asked of the face, or anywhere.
     """
 
     part: Part
     at: Point
-    shows: str = "the pattern"
-    outline: Outline = ()
+    shows: Literal["the pattern", "anything"] = "the pattern"
 
 
 @dataclass(frozen=True)
 class Pieced:
-    """A face divided: its portions, how they come about, how they are sewn, and how long their seams are, in nm."""
+    """A face divided: its portions, how they come about, how they are sewn, and how long their seams are, in nm.
+
+    A face that only has a `trim` of that width and length stitched onto it stays whole and has no portions.
+    """
 
     portions: tuple[Portion, ...]
     lines: tuple[str, ...]
     how: str
     seams: int
+    trim: Point | None = None
+
+
+def portion_of(panel: Part, name: str, at: Point, size: Point, seam: int, face_of: str) -> Portion:
+    """A rectangle of a face, so large and there, cut as `face_of`: with the face's own allowances at its outer edges.
+
+    The pattern falls as is asked of the face on the portion that has the middle of the pattern, if it is of the face.
+    """
+    (x, y), (width, length) = at, size
+    outer, (across, up) = panel.edges, panel.middle
+    edges = Edges(
+        left=seam if x else outer.left,
+        right=seam if x + width < panel.width else outer.right,
+        bottom=seam if y else outer.bottom,
+        top=seam if y + length < panel.length else outer.top,
+    )
+    part = replace(
+        panel,
+        name=f"{panel.name}-{name}",
+        face_of=face_of,
+        width=width,
+        length=length,
+        edges=edges,
+        centre=(across - x, up - y),
+        opens=(),
+        corners=(),
+    )
+    has_middle = x <= across < x + width and y <= up < y + length
+    return Portion(part, at, "the pattern" if has_middle and face_of == panel.face_of else "anything")
 
 
 def cut_portions(whole: Cut, portions: Sequence[Portion], cushion: Cushion, job: Job) -> list[Cut]:

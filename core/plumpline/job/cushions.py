@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -33,8 +34,22 @@ class Insert:
 
 
 @dataclass(frozen=True)
+class FaceParts:
+    """What a face is made of: a border, a band or a trim so wide, and how far from the edge it lies (None: the usual).
+
+    Lengths in nm; `corners` are those of a border, and `lies` tells which way a band runs.
+    """
+
+    kind: str = "plain"
+    width: int = 0
+    corners: str = "mitred"
+    lies: str = "across"
+    from_edge: int | None = None
+
+
+@dataclass(frozen=True)
 class Face:
-    """What is asked of one face: its cloth, how the pattern is to fall on it, how it may be turned and joined."""
+    """What is asked of one face: its cloth, how the pattern is to fall on it, how it may be turned, and its parts."""
 
     cloth: str
     pattern: str = "free"
@@ -45,6 +60,7 @@ class Face:
     group: str | None = None
     joined: str = "none"
     join_pattern: str = "free"
+    parts: FaceParts = FaceParts()
 
 
 @dataclass(frozen=True)
@@ -230,8 +246,9 @@ def _cover(kind: str, values: Values, habits: Habits) -> Cover:
         boxing=_boxing(values.get("boxing", {}), habits),
         ends=values.get("ends", "flat"),
         faces=(
-            *((part, _face({"cloth": cloth, **values.get(part, {})})) for part in _faces_of(kind, values)),
-            *((f"layers/{layer}", _face(named)) for layer, named in values.get("layers", {}).items()),
+            *((part, _face({"cloth": cloth, **values.get(part, {})}, habits)) for part in _faces_of(kind, values)),
+            *_parts_of(kind, values),
+            *((f"layers/{layer}", Face(named["cloth"])) for layer, named in values.get("layers", {}).items()),
         ),
         layers=tuple(entry.name for entry in LAYERS if entry.name in values.get("layers", {})),
     )
@@ -240,6 +257,15 @@ def _cover(kind: str, values: Values, habits: Habits) -> Cover:
 def _faces_of(kind: str, values: Values) -> tuple[str, ...]:
     """The faces of this very cover: a bolster whose body is gathered over its ends has no other."""
     return ("front",) if kind == "bolster" and values.get("ends") == "gathered" else FACES_OF[kind]
+
+
+def _parts_of(kind: str, values: Values) -> Iterator[tuple[str, Face]]:
+    """The border or band of each face that has one, as a face of its own."""
+    for part in _faces_of(kind, values):
+        face = values.get(part, {})
+        made = face.get("made", {})
+        if made.get("kind") in ("border", "band"):
+            yield f"{part}/made", Face(made.get("cloth", face["cloth"]))
 
 
 def _boxing(values: Values, habits: Habits) -> Boxing:
@@ -301,7 +327,7 @@ def _corners(values: Values, habits: Habits) -> Corners:
     )
 
 
-def _face(values: Values) -> Face:
+def _face(values: Values, habits: Habits) -> Face:
     offset, pattern = values.get("offset", {}), values.get("pattern", "free")
     return Face(
         cloth=values["cloth"],
@@ -313,4 +339,16 @@ def _face(values: Values) -> Face:
         group=values.get("group"),
         joined=values.get("joined", "none"),
         join_pattern=values.get("join_pattern", "matched" if pattern == "centred" else "free"),
+        parts=_face_parts(values.get("made", {}), habits),
+    )
+
+
+def _face_parts(values: Values, habits: Habits) -> FaceParts:
+    kind = values.get("kind", "plain")
+    return FaceParts(
+        kind=kind,
+        width=values.get("width", habits.part_width),
+        corners=values.get("corners", "mitred"),
+        lies=values.get("lies", "across"),
+        from_edge=values.get("from_edge", habits.part_width if kind == "inset" else None),
     )

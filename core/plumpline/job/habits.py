@@ -21,7 +21,8 @@ class Habits:
     `piping_join`; its `cord` is so thick, and no join of its strips lies nearer to a corner than `clear_of_corner`.
     A `flange` is so wide, a frill stands out by its `frill_depth`, has its `frill_hem` where it is single,
     and is joined from strips no shorter than `frill_strip`.
-    What is `narrowest` is the least that is worth keeping, or joining on.
+    What is `narrowest` is the least that is worth keeping, or joining on; a part of a face has its `part_width`, or
+    lies so far from the edge.
     """
 
     seam: int
@@ -41,6 +42,7 @@ class Habits:
     radius: int
     trim_join: int
     narrowest: int
+    part_width: int
     piping_join: int
     cord: int
     clear_of_corner: int
@@ -69,6 +71,7 @@ HABITS = {
         radius=2 * NM_PER_INCH,
         trim_join=NM_PER_INCH,
         narrowest=4 * NM_PER_INCH,
+        part_width=2 * NM_PER_INCH,
         piping_join=2 * NM_PER_INCH,
         cord=5 * NM_PER_INCH // 32,
         clear_of_corner=3 * NM_PER_INCH,
@@ -95,6 +98,7 @@ HABITS = {
         radius=5 * NM_PER_CM,
         trim_join=25 * NM_PER_CM // 10,
         narrowest=10 * NM_PER_CM,
+        part_width=5 * NM_PER_CM,
         piping_join=5 * NM_PER_CM,
         cord=4 * NM_PER_CM // 10,
         clear_of_corner=75 * NM_PER_CM // 10,

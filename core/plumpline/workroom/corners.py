@@ -36,6 +36,8 @@ def corner_text(bench: Bench) -> str:
     if bench.cover.cushion.insert.shape in ("round", "bolster"):
         return ""
     if corners.kind == "tapered":
-        taper = next(mark for piece in bench.cover.pieces for mark in piece.marks if mark.kind == "taper")
-        return f"tapered: {taper.text[0].lower()}{taper.text[1:]}"
+        tapers = [mark.text for piece in bench.cover.pieces for mark in piece.marks if mark.kind == "taper"]
+        # A face made of narrow parts is tapered once it is whole.
+        taper = tapers[0] if tapers else f"In {bench.told(corners.depth)} at the corner, once the face is made up"
+        return f"tapered: {taper[0].lower()}{taper[1:]}"
     return f"rounded by {bench.told(corners.radius)}" if corners.kind == "rounded" else "square"

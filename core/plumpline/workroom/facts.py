@@ -53,6 +53,8 @@ _FACES = {
     "front": "Face",
     "back": "Back",
     "sides": "Sides",
+    "front/made": "Border or band, face",
+    "back/made": "Border or band, back",
     "layers/lining": "Lining",
     "layers/interlining": "Interlining",
     "layers/protector": "Protector",

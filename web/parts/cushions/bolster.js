@@ -2,13 +2,14 @@
 import { html } from '../html.js';
 import { Below, RightOf } from './dimension.js';
 import { Closing } from './closing.js';
+import { FaceParts } from './face-parts.js';
 import { FLAT, between, inProportion, placed } from './proportions.js';
 import { Frill, Rims } from './rims.js';
 
 // How wide an end is seen, of its true diameter.
 const SEEN = 0.34;
 
-function Draw({ measures, labels, focus, edge, closing }) {
+function Draw({ measures, labels, focus, edge, closing, made }) {
   const { diameter, length, sure } = inProportion(measures, bolster.usual);
   const { scale, x, y } = placed(length + diameter * SEEN, diameter, FLAT);
   const [d, e, l] = [diameter * scale, (diameter * SEEN * scale) / 2, length * scale];
@@ -19,7 +20,10 @@ function Draw({ measures, labels, focus, edge, closing }) {
   const seam = d * 0.82;
   const lines = { bottom: { along: between([e * 0.6, seam], [e * 0.6 + l, seam]), nm: sure && length } };
   return html`<g transform="translate(${x} ${y})">
-      <${Frill} edge=${edge} paths=${[far, end]} scale=${scale} /><path class="drawing-face${unsure}" d=${body} /><path class="drawing-boxing${unsure}" d=${end} />
+      <${Frill} edge=${edge} paths=${[far, end]} scale=${scale} />
+      <path class="drawing-face${unsure}" d=${body} />
+      ${sure && html`<${FaceParts} made=${made} w=${l} l=${d} scale=${scale} onto=${(across, up) => [e + across, d - up]} outline=${body} />`}
+      <path class="drawing-boxing${unsure}" d=${end} />
       <${Rims} edge=${edge} paths=${[far, end]} />
       <${Closing} closing=${closing} lines=${lines} scale=${scale} />
     </g>

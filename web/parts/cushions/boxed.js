@@ -2,6 +2,7 @@
 import { html } from '../html.js';
 import { Below, Dimension, LeftOf } from './dimension.js';
 import { Closing } from './closing.js';
+import { FaceParts } from './face-parts.js';
 import { SOLID, between, inProportion, placed } from './proportions.js';
 import { Frill, Rims } from './rims.js';
 
@@ -11,7 +12,7 @@ const BACK = 0.4;
 /** Across the middle of the face, from side to side; `aside` px of true length towards the front. */
 const acrossFace = (w, b) => (u, aside = 0) => [b / 2 + w * u - aside * BACK, b / 2 + aside * BACK];
 
-function Draw({ measures, labels, focus, edge, closing }) {
+function Draw({ measures, labels, focus, edge, closing, made }) {
   const { width, length, thickness, sure } = inProportion(measures, boxed.usual);
   const { scale, x, y } = placed(width + length * BACK, thickness + length * BACK, SOLID);
   const [w, b, t] = [width * scale, length * BACK * scale, thickness * scale];
@@ -26,7 +27,10 @@ function Draw({ measures, labels, focus, edge, closing }) {
   };
   return html`<g transform="translate(${x} ${y})">
       <path class="drawing-boxing${unsure}" d=${front} /><path class="drawing-boxing${unsure}" d=${side} />
-      <${Frill} edge=${edge} paths=${[face, `M0 ${b + t}H${w}L${w + b} ${t}`]} scale=${scale} /><path class="drawing-face${unsure}" d=${face} />
+      <${Frill} edge=${edge} paths=${[face, `M0 ${b + t}H${w}L${w + b} ${t}`]} scale=${scale} />
+      <path class="drawing-face${unsure}" d=${face} />
+      ${sure && html`<${FaceParts} made=${made} w=${w} l=${length * scale} scale=${scale}
+        onto=${(across, up) => [across + up * BACK, b - up * BACK]} outline=${face} />`}
       <${Rims} edge=${edge} room=${t} paths=${[face, `M0 ${b + t}H${w}L${w + b} ${t}`]} />
       <${Closing} closing=${closing} lines=${lines} scale=${scale} />
     </g>

@@ -2,6 +2,7 @@
 import { html } from '../html.js';
 import { Below, RightOf } from './dimension.js';
 import { Closing } from './closing.js';
+import { FaceParts } from './face-parts.js';
 import { between, inProportion, placedWithFlange } from './proportions.js';
 import { Frill, Rims } from './rims.js';
 
@@ -34,7 +35,7 @@ function closingLines(nm, w, l, { taper, radius }) {
   };
 }
 
-function Draw({ measures, labels, focus, corners, edge, closing }) {
+function Draw({ measures, labels, focus, corners, edge, closing, made }) {
   const { width, length, sure } = inProportion(measures, knifeEdge.usual);
   const { scale, beyond, x, y } = placedWithFlange(edge, width, length);
   const [w, l] = [width * scale, length * scale];
@@ -45,6 +46,7 @@ function Draw({ measures, labels, focus, corners, edge, closing }) {
       ${beyond > 0 && html`<path class="drawing-flange" d=${rounded(w + 2 * beyond, l + 2 * beyond, cut.radius || 1)} transform="translate(${-beyond} ${-beyond})" />`}
       <${Frill} edge=${edge} paths=${[outline]} scale=${scale} />
       <path class="drawing-face${sure ? '' : ' drawing-unsure'}" d=${outline} />
+      ${sure && html`<${FaceParts} made=${made} w=${w} l=${l} scale=${scale} onto=${(across, up) => [across, l - up]} outline=${outline} />`}
       <path class="drawing-stitch" d=${outline} transform="translate(${inset} ${inset}) scale(${(w - 2 * inset) / w} ${(l - 2 * inset) / l})" />
       <${Rims} edge=${edge} paths=${[outline]} />
       <${Closing} closing=${closing} lines=${closingLines(sure && width, w, l, cut)} scale=${scale} />

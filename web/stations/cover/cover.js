@@ -60,7 +60,7 @@ function sections(cushion) {
 // `cloth` is the cloth a part is cut from that names none.
 const faceRows = (part, cloth) => [[`cover/${part}/cloth`, cloth],
   ...['pattern', 'motif', 'offset/across', 'offset/along', 'turn', 'group'].map((name) => [`cover/${part}/${name}`])];
-const joinRows = (part) => ['joined', 'join_pattern'].map((name) => [`cover/${part}/${name}`]);
+const joinRows = (part) => ['joined', 'join_pattern', ...['kind', 'cloth', 'width', 'corners', 'lies', 'from_edge'].map((name) => `made/${name}`)].map((name) => [`cover/${part}/${name}`]);
 
 // What is wrong with a face as a whole stands at the head of its section.
 const GROUPS = { 'cover.front': '/cover/front', 'cover.back': '/cover/back', 'cover.sides': '/cover/sides' };

@@ -48,6 +48,15 @@ function edgeOf(id, { edge }) {
   return worked?.kind === edge.kind ? { kind: edge.kind, rims: worked.rims, nm: (worked.flange ?? worked.depth)?.nm } : edge;
 }
 
+const PART = fields['/cushions/*/cover/front/made/width'].usual;
+
+// The parts of the front, as it is said; what is left out is the usual. A band lies in the middle where nothing else is said.
+function partsOf({ front }) {
+  const { kind, width, from_edge: far, ...made } = front?.made ?? {};
+  const usual = drawn(PART[job.value.units]);
+  return kind && { ...made, kind, width: drawn(width) ?? usual, fromEdge: drawn(far) ?? (kind === 'inset' ? usual : undefined) };
+}
+
 export function CushionPicture({ cushion, focus, isLabelled }) {
   const { kind, insert, cover } = valueAt(job.value, cushion);
   const texts = Object.fromEntries(measuresOfCushion(job.value, cushion).map((name) => [name, insert[name]]));
@@ -55,6 +64,6 @@ export function CushionPicture({ cushion, focus, isLabelled }) {
   const measures = Object.fromEntries(Object.entries(texts).map(([name, text]) => [name, drawn(text)]));
   return html`<${CushionDrawing} kind=${kind} shape=${insert.shape} measures=${measures} outline=${outline}
     texts=${{ ...texts, sides: insert.sides?.length }} focus=${focus} labels=${isLabelled ? { ...texts, sides: insert.sides } : undefined}
-    edge=${edgeOf(lastOf(cushion), cover)} closing=${closingOf(lastOf(cushion), cover)}
+    edge=${edgeOf(lastOf(cushion), cover)} closing=${closingOf(lastOf(cushion), cover)} made=${partsOf(cover)}
     corners=${cornersOf(lastOf(cushion), cover)} />`;
 }
