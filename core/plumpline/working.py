@@ -9,12 +9,14 @@ from itertools import pairwise
 from plumpline.cloth import lost_before_cutting
 from plumpline.cushions.made import Made
 from plumpline.figures import counted, length_to_ask, selling_step, size, told
-from plumpline.job import Job
+from plumpline.job import HABITS, Job
 from plumpline.layout.strip import Placement, Plan
 from plumpline.layplan import ClothPlan, first_motif
 from plumpline.lengths import UNITS, decimal_text, round_half_even, write_length
+from plumpline.materials.strips import bias_square, least_square
 from plumpline.measures import word_of
 from plumpline.money import cost, write_money
+from plumpline.pieces import Strips
 
 
 def cover_working(cover: Made, job: Job) -> list[str]:
@@ -151,12 +153,23 @@ def _strip_lines(planned: ClothPlan, job: Job) -> list[str]:
             f"{rings} of {strips.part}, {write_length(strips.width, units)} wide, {write_length(strips.length, units)} "
             f"each: {number}, {counted(cut.joins, 'join', 'joins')}."
         )
+        lines += _square_line(strips, planned, job) if strips.bias else []
     if lines and plan.length > plan.panels_end:
         more, all_ = (write_length(nm, units) for nm in (plan.length - plan.panels_end, plan.length))
         lines.append(f"The strips take {more} beyond the panels: {all_}." if planned.pieces else f"They take {all_}.")
     elif lines:
         lines.append("All of them come out of what is left between the panels.")
     return lines
+
+
+def _square_line(strips: Strips, planned: ClothPlan, job: Job) -> list[str]:
+    """The square that bias strips could be cut from instead, unless it would be wider than the cloth."""
+    whole, grid = strips.count * strips.length, job.grid or HABITS[job.units].grid
+    if least_square(whole, strips.width) + grid > planned.laid.usable:
+        return []
+    square = bias_square(whole, strips.width, strips.join, grid)
+    text = square.working(strips.width, job.units)
+    return [f"Cut from a square of its own instead: {text[0].lower()}{text[1:]}"]
 
 
 def _finely(nm: int, units: str) -> str:

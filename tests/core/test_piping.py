@@ -1,6 +1,7 @@
 """Piped covers from the job to the answer: strips by the published rule, joins, cord, and what the trade got wrong."""
 
-from math import pi
+from fractions import Fraction
+from math import pi, sqrt
 
 import pytest
 from answer_checker import check
@@ -206,6 +207,17 @@ def test_a_block_of_bias_is_drawn_with_its_lines_and_gives_no_strip_too_short_to
     longer = planned(piped(covers(2, "18 in", "18 in"), strip="bias", cloth="k2", shortest="30 in"),
                      cloths=[cloth("54 in"), cloth("54 in", id="k2")])  # fmt: skip
     assert all(strip["nm"] >= 30 * IN for laid in strips_on(longer, "k2") for strip in laid["strips"])
+
+
+def test_the_square_that_bias_strips_could_come_from_is_told_and_is_no_smaller_than_by_area():
+    """Side at least √(length · width), as practitioners' forums have it; a bench gets about 94 % of the area."""
+    bolts = [cloth("54 in"), cloth("54 in", id="k2")]
+    answer = planned(piped(covers(4, "18 in", "18 in"), strip="bias", cloth="k2", cord="5/32 in"), cloths=bolts)
+    told = next(line["text"] for line in answer["cloths"][1]["working"] if "instead: a square of" in line["text"])
+    side = sum(Fraction(part) for part in told.split("instead: a square of ")[1].split(" in,")[0].split())
+    assert sqrt(4 * 74 * 1.5) <= side <= sqrt(4 * 74 * 1.5 / 0.8)
+    many = planned(piped(covers(60, "18 in", "18 in"), strip="bias", cloth="k2"), cloths=bolts)
+    assert "square of" not in " ".join(line["text"] for line in many["cloths"][1]["working"])
 
 
 def test_strips_are_chalked_larger_by_what_a_later_wash_takes_at_most():
