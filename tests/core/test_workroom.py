@@ -554,7 +554,7 @@ def test_allowances_are_finished_once_they_are_sewn_and_before_the_cover_is_turn
 
 def test_a_cover_with_an_outline_of_its_own_is_cut_by_its_template():
     told = steps(sheet_of(example("bay-window")))
-    assert "Cut by the full-size template" in told["cut.front"]["text"]
+    assert "Each by the full-size template that bears its name" in told["cut.front"]["text"]
     assert "template" not in told["cut.boxing"]["text"]
     assert "turns inwards" not in told["taper.square"]["text"]
 
@@ -565,7 +565,6 @@ def test_mirrored_covers_are_told_from_the_others_from_the_cutting_to_the_label(
     told = steps(sheet)
     assert told["cut.front"]["text"].startswith("Front: 1 piece of ")
     assert "; front mirrored: 1 piece of " in told["cut.front"]["text"]
-    assert "Mirrored ones have a template of their own." in told["cut.front"]["text"]
     assert "irrored" not in told["cut.boxing"]["text"]
     assert facts(sheet)["Hands"] == "1 as measured, 1 mirrored"
     assert "Add “mirrored” where it is: 1 as measured, 1 mirrored." in told["label"]["text"]

@@ -57,15 +57,10 @@ def _text(pieces: list[Piece], bench: Bench) -> str:
         count = counted(sum(piece.count for piece in alike), "piece", "pieces")
         names = f"{listed([piece.called for piece in alike])}: " if len(pieces) > 1 else ""
         told.append(f"{names}{count} of {cut} from {cloth}")
-    return " ".join([_sentence("; ".join(told)), *_by_template(pieces), _turn(pieces[0], bench)])
-
-
-def _by_template(pieces: list[Piece]) -> Iterator[str]:
-    """How pieces are cut that no rule and square give."""
+    text = _sentence("; ".join(told))
     if pieces[0].shape == "outline":
-        yield "Cut by the full-size template: the size is that of the rectangle around it."
-    if any(is_mirrored(piece) for piece in pieces):
-        yield "Mirrored ones have a template of their own."
+        text += " Each by the full-size template that bears its name: the size is that of the rectangle around it."
+    return f"{text} {_turn(pieces[0], bench)}"
 
 
 def _turn(piece: Piece, bench: Bench) -> str:
