@@ -94,8 +94,8 @@ class _OnPaper:
     def _steps(self) -> None:
         self._heading("Steps")
         for number, step in enumerate(self._sheet.steps, start=1):
-            title, figure = Cell(step.title, 23, STRONG), Cell(step.figure, 19, STRONG)
-            height = self._column.row([Cell("", 4), Cell(str(number), 4), title, figure, Cell(step.text, 50)])
+            title, figure = Cell(step.title, 22, STRONG), Cell(step.figure, 22, STRONG)
+            height = self._column.row([Cell("", 4), Cell(str(number), 4), title, figure, Cell(step.text, 48)])
             self._box(self._column.y + height - BODY.leading)
             self._column.space(MM)
 
