@@ -144,7 +144,7 @@ def _doubted(doubt: Doubt, cushion: Cushion, job: Job) -> Problem:
     field, what = _field_of(doubt.measure, cushion)
     taped, would_be = (write_length(nm, job.units) for nm in (doubt.measure.length, doubt.would_be))
     texts = {
-        "exactly": f"The measures do not close. If the {what} is the one misread, it is {would_be} and not {taped}.",
+        "exactly": f"The measures do not close. If {what} is misread, it is {would_be}, not {taped}.",
         "at-most": f"The {what} is {taped}, but by the other measures it can be {would_be} at most: tape it again.",
         "at-least": f"The {what} is {taped}, but by the other measures it must be {would_be} at least: tape it again.",
     }

@@ -10,6 +10,7 @@ const ROOM = { x: 66, y: 20, width: 184, height: 116 };
 // A seat is seen from above its front: how far a length that runs back goes to the right and up, of its true size.
 const LYING = { right: 0, up: 1 };
 const SEEN = { right: 0.28, up: 0.62 };
+const THIN = 0.1; // of its width, where nothing tells how thick it is beside that
 const LETTER = 11;
 const MOST_LABELLED = 4;
 
@@ -70,7 +71,8 @@ function drawnAs(view) {
   return function Draw({ measures, labels, focus, edge, closing, outline = BARE }) {
     const corners = sketchOf(outline.count, outline.taped, outline.notches);
     const wide = extent(corners.map(([x]) => x));
-    const { points, thick, scale } = seen(corners, view === SEEN ? measures.thickness || wide * 0.1 : 0, view);
+    const thickness = (outline.taped.length > 0 && measures.thickness) || wide * THIN;
+    const { points, thick, scale } = seen(corners, view === SEEN ? thickness : 0, view);
     const unsure = outline.sure ? '' : ' drawing-unsure';
     const low = points.map(([x, y]) => [x, y + thick]);
     return html`<g>
