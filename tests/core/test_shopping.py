@@ -82,7 +82,50 @@ def test_rounds_go_by_their_area_and_what_has_no_rule_says_nothing():
     round_pad = filling_of(Measures((("diameter", 18 * IN),)), "feather", "in")
     assert round_pad.text == "12.7 oz (361 g)"
     assert "Paulsen" in round_pad.geometry[-1]
-    assert filling_of(Measures((("diameter", 9 * IN), ("length", 18 * IN))), "feather", "in") is None
+    assert filling_of(Measures((("thickness", 9 * IN),)), "feather", "in") is None
+
+
+@pytest.mark.parametrize(
+    ("pad", "cubic_inches", "ounces"),
+    [
+        ((("width", 20), ("length", 18), ("thickness", 4)), 1440, "21"),
+        ((("diameter", 16), ("thickness", 3)), 603, "8.8"),
+        ((("diameter", 9), ("length", 18)), 1145, "16.7"),
+    ],
+)
+def test_boxes_and_bolsters_are_filled_as_closely_as_a_square_by_the_rule(pad, cubic_inches, ounces):
+    """16.2 oz (5 % of 324) in the 1111.05 cu in of Robin's formula: 0.014581 oz to the cubic inch."""
+    size = Measures(tuple((name, inches * IN) for name, inches in pad))
+    soft = filling_of(size, "feather", "in")
+    assert soft.text.startswith(f"{ounces} oz (")
+    assert soft.working[0].startswith(f"The pad holds {cubic_inches} cu in (")
+    assert soft.weight / 28_349_523_125 == pytest.approx(cubic_inches * 16.2 / 1111.05, rel=1e-3)
+    poured = filling_of(size, "foam-crumb", "in")
+    assert (poured.weight, poured.text.split(" (")[0]) == (None, f"{cubic_inches} cu in")
+    assert filling_of(size, "foam", "in") is None
+
+
+def test_a_straight_sided_box_is_filled_by_its_own_face():
+    """Half of a square of 20 in, 3 in thick: 600 cu in and not 1200."""
+    box = Measures((("width", 20 * IN), ("length", 20 * IN), ("thickness", 3 * IN)))
+    triangle = ((0, 0), (20 * IN, 0), (0, 20 * IN))
+    assert filling_of(box, "polyester", "in", triangle).working[0].startswith("The pad holds 600 cu in")
+
+
+@pytest.mark.parametrize(
+    ("kind", "insert", "asked"),
+    [
+        ("boxed", {"shape": "rectangle", "width": "20 in", "length": "18 in", "thickness": "4 in"}, "21 × 19 × 4 in"),
+        ("boxed", {"shape": "round", "diameter": "16 in", "thickness": "3 in"}, "17 in across, 3 in thick"),
+        ("bolster", {"shape": "bolster", "diameter": "9 in", "length": "18 in"}, "10 in across, 19 in long"),
+    ],
+)
+def test_a_wanted_size_orders_the_pad_and_its_filling_for_every_kind(kind, insert, asked):
+    entry = covers(2, "20 in", "18 in", smaller_by="1 in")
+    entry |= {"kind": kind, "size_from": "finished", "insert": {**insert, "fill": "polyester"}}
+    made = {one["kind"]: one for one in plan(job(entry, cloth("54 in")), "quick")["materials"]}
+    assert made["pad"]["ask"] == f"2 pads of {asked}"
+    assert made["filling"]["ask"].endswith("of polyester")
 
 
 def test_a_bed_pillow_is_told_that_the_rule_asks_too_much():

@@ -428,7 +428,9 @@ def test_every_piece_of_the_answer_is_on_its_sheet():
 def test_the_slip_cloth_belongs_to_foam_and_a_weight_to_loose_filling():
     assert "slip-cloth" in steps(sheet_of(boxed()))["fill"]["text"]
     assert "Filled loose" in steps(sheet_of(one_cover()))["fill"]["text"]
-    assert steps(sheet_of(bolster()))["fill"]["text"] == "With a pad of 9 in across, 14 in long, top to top."
+    # 9 in across and 14 in long hold 890.6 cu in; by the rule 16.2 oz fill 1111 of them.
+    poured = "With a pad of 9 in across, 14 in long, top to top. Filled loose, it takes 13 oz (368 g)."
+    assert steps(sheet_of(bolster()))["fill"]["text"] == poured
 
 
 def test_cautions_apply_where_they_apply():

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from plumpline.geometry import PI, Point, area, power_of_ten
-from plumpline.lengths import NM_PER_INCH, UNITS, decimal_text, round_half_even
+from plumpline.lengths import NM_PER_INCH, UNITS, decimal_text, round_half_even, write_length
 from plumpline.measures import Measures
 
 NG_PER_OUNCE = 28_349_523_125
@@ -150,6 +150,8 @@ def filling_of(pad: Measures, fill: str | None, units: str, outline: Sequence[Po
     tells what two such faces hold.
     """
     names = tuple(name for name, _ in pad)
+    if fill != "foam" and names in _SOLID:
+        return _filling_of_a_solid(_held_by(pad, outline), fill, units)
     if fill == "foam" or names not in (("width", "length"), ("diameter",)) or (outline and fill in BY_VOLUME):
         return None
     if outline:
@@ -163,6 +165,36 @@ def filling_of(pad: Measures, fill: str | None, units: str, outline: Sequence[Po
         return Filling(None, text, (f"It is poured in and bought by volume: {text}.",), geometry)
     weight = weight_of_filling(*pad.lengths) if len(names) == 2 else weight_of_round_filling(*pad.lengths)
     return Filling(weight, weight_text(weight, units), tuple(_weight_lines(pad, weight, units)), geometry)
+
+
+# Pads that have a thickness of their own: boxes, straight or round, and bolsters.
+_SOLID = (("width", "length", "thickness"), ("diameter", "thickness"), ("diameter", "length"))
+
+# How closely a pad is filled where no rule by weight is known for its shape: as the rule fills an 18 in square.
+_SQUARE = 18 * NM_PER_INCH
+
+
+def _held_by(pad: Measures, outline: Sequence[Point]) -> int:
+    """The volume of a pad with upright sides, or of a bolster, in mm³."""
+    *_, (_, high) = pad
+    across = pad.get("diameter")
+    if across is not None:
+        return _volume(PI * across * across / 4 * high)
+    return _volume(high * (area(outline) if outline else Fraction(pad["width"] * pad["length"])))
+
+
+def _filling_of_a_solid(volume: int, fill: str | None, units: str) -> Filling:
+    """By volume, or by the weight that the rule of 5 % gives as much of an 18 in square, filled as Robin says."""
+    whole = volume_text(volume, units)
+    holds = f"The pad holds {whole}."
+    if fill in BY_VOLUME:
+        return Filling(None, whole, (holds, "It is poured in and bought by volume; what it settles comes on top."), ())
+    square, room = weight_of_filling(_SQUARE, _SQUARE), filled_rectangle(_SQUARE, _SQUARE).volume
+    weight = round_half_even(Fraction(volume * square, room))
+    text, rule, in_it = weight_text(weight, units), weight_text(square, units), volume_text(room, units)
+    side = write_length(_SQUARE, units)
+    line = f"Filled as closely as a square of {side} by the rule of 5 %, {rule} in {in_it}: {text}. "
+    return Filling(weight, text, (holds, f"{line}No rule of its own is known for this shape: weigh the first."), ())
 
 
 def _weight_lines(pad: Measures, weight: int, units: str) -> list[str]:

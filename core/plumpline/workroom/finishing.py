@@ -51,5 +51,6 @@ def _fill(bench: Bench) -> str:
     text = f"With a pad of {told(bench.cover.pad.size, bench.job.units)}, top to top."
     if cushion.insert.fill == "foam" and "wrap" not in cushion.cover.layers:
         return f"{text} A slip-cloth round the foam lets it glide in."
-    filling = filling_of(bench.cover.pad.size, cushion.insert.fill, bench.job.units)
+    pad = bench.cover.pad
+    filling = filling_of(pad.size, cushion.insert.fill, bench.job.units, pad.outline)
     return f"{text} Filled loose, it takes {filling.text}." if filling else text
