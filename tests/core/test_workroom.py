@@ -236,7 +236,7 @@ def test_an_envelope_is_hemmed_laid_over_and_its_upper_piece_comes_out_on_top():
     assert told["cut.back"]["figure"] == "18 × 12 in"
     assert "fold 1/2 in under twice" in told["closure.hem"]["text"]
     assert told["closure.overlap"]["figure"] == "4 in"
-    assert told["closure.overlap"]["text"].endswith("as high as the front: 18 in.")
+    assert told["closure.overlap"]["text"].endswith("Closed, the back measures 17 in between the seams to come.")
     assert "Back 1, with the upper edge, lies next to the front" in told["join.faces"]["text"]
     assert "opening downwards" in facts(sheet)["Closing"]
 
@@ -576,3 +576,15 @@ def test_mirrored_covers_are_told_from_the_others_from_the_cutting_to_the_label(
     assert facts(both)["Hands"] == "2 mirrored"
     assert steps(both)["closure.band"]["figure"] == told["closure.band"]["figure"] == "4 in"
     assert "Hands" not in facts(sheet_of(example("bay-window")))
+
+
+def test_a_closed_back_is_measured_by_the_cover_whatever_its_front_is_made_of():
+    """A banded front is cut in three pieces, a round one has a diameter, and a flange of 5 cm goes on at both ends."""
+
+    def closed(document, number=0):
+        lapped = changed(document, f"/cushions/{number}/cover/closure", {"kind": "envelope"})
+        return steps(sheet_of(lapped, number))["closure.overlap"]["text"]
+
+    assert "measures 11 in between" in closed(example("parlour-bench"), 2)
+    assert "measures 15 in between" in closed(example("garden-rounds"))
+    assert "measures 58 cm between" in closed(example("guest-room"))

@@ -107,11 +107,18 @@ def _lapped(bench: Bench) -> Iterator[Step]:
         )
     overlap = bench.told(closing.overlap)
     text = f"Back 1 over back 2, both face up, {overlap} over each other; tack both sides."
-    text += f" Closed, the back is cut as high as the front: {bench.told(bench.parts('front')[0].length)}."
+    text += f" Closed, the back measures {bench.told(_from_top_to_bottom(bench))} between the seams to come."
     yield Step("closure", "closure.overlap", "Lay the backs over each other", text, overlap)
     if closing.kind == "buttons":
         text = "On back 2, under the middle of each buttonhole. Pull each once: none may come off."
         yield Step("finish", "finish.buttons", "Sew on the buttons", text, counted(spaced.count, "button", "buttons"))
+
+
+def _from_top_to_bottom(bench: Bench) -> int:
+    """The height of a cover between its top and its bottom seam, a flange included, in nm."""
+    finished = bench.cover.finished
+    high = finished.get("length") or finished["diameter"]
+    return high + 2 * bench.cover.cushion.cover.edge.beyond
 
 
 def _tied(bench: Bench) -> Iterator[Step]:
