@@ -112,17 +112,19 @@ class Search:
 
 
 def share(search: Search, tools: Sequence[Slices[None]], odds: Sequence[int]) -> Slices[None]:
-    """Let the tools work in turns until the search is over, each the longer the more often it found shorter plans.
+    """Let the tools work in turns until the search or all of them are over, the longer the more often they succeed.
 
     Every turn goes to the tool that has had the least work for each of its successes, ``odds`` being those that it is
     credited with from the start.
     """
     spent, wins = [0] * len(tools), list(odds)
-    while not search.over:
+    going, at_end = list(range(len(tools))), object()
+    while going and not search.over:
         assert search.best is not None
-        due = min(range(len(tools)), key=lambda t: spent[t] / wins[t])
+        due = min(going, key=lambda t: spent[t] / wins[t])
         before, length = search.budget.spent, search.best.length
-        next(tools[due], None)
+        if next(tools[due], at_end) is at_end:
+            going.remove(due)
         spent[due] += search.budget.spent - before
         wins[due] += search.best.length < length
         yield

@@ -42,6 +42,7 @@ WALLS: tuple[Wall, ...] = ("left", "higher")
 CLIMBED = 3
 MANY_SIZES = (3, 1)  # odds of a dive and of a climb to find a shorter plan where sizes are many
 FEW_SIZES = (1, 2)
+WITH_BEAMS = (1, 3, 3)  # the same and the odds of a wide niche beam, where there are such
 MOST_SECTIONED = 16  # sizes up to which row sections are looked at
 
 
@@ -134,8 +135,8 @@ class Planner:
         # Where the repeat binds panels the beams find more than changes of the order do, and with many sizes less.
         with self.budget.portion(6 if not self.best.desk.free else 3 if self.niche_beams else 1, 7):
             yield from self._search_all(choices)
-        with self.budget.portion(1, 2):
-            yield from self._beam_niches(WIDE)
+        with self.budget.portion(4, 5):
+            yield from self._beam_and_improve(self._hopeful(choices))
         yield from self._section(1, 5)
         if not self.search.over:
             # With many sizes next to nothing is left to do for the bounds afterwards.
@@ -267,6 +268,12 @@ class Planner:
             yield from share(self.search, tools, MANY_SIZES if self._many_sizes else FEW_SIZES)
         else:
             yield from climbing
+
+    def _beam_and_improve(self, choices: Sequence[Choice]) -> Slices[None]:
+        """Wide niche beams and local searches in turns, for where the ones find little the others may find more."""
+        if self.niche_beams and not self.search.over:
+            tools = dive(self.search, choices), climb(self.search, choices), self._beam_niches(WIDE)
+            yield from share(self.search, tools, WITH_BEAMS)
 
     def _columns(self, desk: Desk) -> list[list[tuple[int, ...]]] | None:
         return None if self.search.over else columns_of(desk)

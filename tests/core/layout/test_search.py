@@ -24,6 +24,7 @@ from plumpline.layout import (
 )
 from plumpline.layout.choices import choices_of
 from plumpline.layout.places import Setting, kinds_of
+from plumpline.layout.search import share
 
 
 def mixed(count, seed=1, **rules):
@@ -97,6 +98,21 @@ def test_many_turn_groups_are_tried_one_by_one():
     )
     plan = proven_plan(Strip(1000, panels), 200_000)
     assert plan.at_least < plan.length <= plan.at_least * 11 // 10
+
+
+def test_tools_that_come_to_their_end_leave_the_work_to_the_others():
+    planner = Planner(mixed(5), Budget(QUICK_WORK))
+    next(planner.steps())
+    done = []
+
+    def tool(name, turns):
+        for _ in range(turns):
+            done.append(name)
+            planner.budget.spend(1)
+            yield
+
+    list(share(planner.search, (tool("short", 1), tool("long", 4)), (1, 1)))
+    assert done == ["short", "long", "long", "long", "long"]
 
 
 def covers(count, size=(5, 3)):
