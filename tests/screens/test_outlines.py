@@ -10,8 +10,10 @@ from handset import Phone, Site
 from maker import Maker
 from playwright.sync_api import Page, expect
 from questions import offline_state, wait_until
-from test_kinds import PICTURES, cushion_of
+from test_kinds import JOB, PICTURES, cushion_of
 from test_looks import CUT_OFF, SMALL_TARGETS
+
+from plumpline import plan
 
 ANSWER_MS = 60_000
 SEAT = PICTURES["boxed polygon"]
@@ -37,6 +39,31 @@ def tape_the_bay(maker: Maker) -> None:
         maker.press("measure.next", next=following)
 
 
+CHOICES = {
+    "Closing": "Zip",
+    "Closed at": "In the boxing",
+    "Edge": "Piped",
+    "On which rims": "Both rims",
+    "Cloth of its strips": "Cloth 2",
+}
+
+
+def bolt(maker: Maker, width: str) -> None:
+    """The open cloth is so wide, and has no direction."""
+    maker.touch(maker.row("Cloth width"))
+    maker.tape(width)
+    maker.press("job.done")
+    maker.touch(maker.row("Direction"))
+    maker.choose("Any way")
+    maker.press("job.done")
+
+
+def asked_for(page: Page) -> dict[str, str]:
+    """The length of each cloth that the core asks for when it is given the same job apart from the screens."""
+    job = json.loads(page.evaluate(JOB))
+    return {f"Cloth {number}": cloth["ask"]["text"] for number, cloth in enumerate(plan(job)["cloths"], start=1)}
+
+
 def corners_drawn(page: Page) -> list[list[float]]:
     """The corners of the face as it is drawn, in px."""
     drawn = page.locator(".cushion-drawing .drawing-face").get_attribute("d") or ""
@@ -44,27 +71,32 @@ def corners_drawn(page: Page) -> list[list[float]]:
 
 
 def test_a_bay_window_bench_is_entered_drawn_and_answered_with_no_signal(phone: Page, site: Site, maker: Maker) -> None:
-    """Four sides, two diagonals, 3 in of foam, a zip at the back: its length of cloth, its sheet and its templates."""
+    """Four sides, two diagonals, 3 in of foam, a zip at the back, both rims piped in a contrast cloth: the lengths of
+    both cloths, its sheet and its templates."""
     wait_until(phone, offline_state, phase="verified")
     site.stop()
     tape_the_bay(maker)
     maker.choose("Foam filling")
     a, b, c, d = corners_drawn(phone)
     assert abs((b[0] - a[0]) / (c[0] - d[0]) - 1.5) < 0.02  # 90 in at the front, 60 at the back
+    maker.go_to("cloth")
+    bolt(maker, "54 in")
+    maker.press("cloth.add")
+    bolt(maker, "45 in")
     maker.go_to("cover")
-    for row, choice in (("Closing", "Zip"), ("Closed at", "In the boxing")):
+    for row, choice in CHOICES.items():
         maker.touch(maker.row(row))
         maker.choose(choice)
         maker.press("job.done")
     expect(maker.row("Closed at side")).to_contain_text("CD", timeout=ANSWER_MS)
-    expect(phone.locator("[data-closing=zip]")).to_be_visible()
-    maker.go_to("cloth")
-    for row, enter in (("Cloth width", lambda: maker.tape("54 in")), ("Direction", lambda: maker.choose("Any way"))):
-        maker.touch(maker.row(row))
-        enter()
-        maker.press("job.done")
+    for drawn in ("[data-closing=zip]", ".drawing-cord"):
+        expect(phone.locator(drawn).first).to_be_visible()
     maker.go_to("cut")
-    expect(maker.find("cut.why")).to_be_visible(timeout=ANSWER_MS)
+    lengths = asked_for(phone)
+    assert list(lengths) == ["Cloth 1", "Cloth 2"]
+    for cloth, length in reversed(lengths.items()):
+        maker.press("cut.cloth", cloth=cloth)
+        expect(phone.get_by_role("img", name=length, exact=True)).to_be_visible(timeout=ANSWER_MS)
     with phone.expect_download(timeout=ANSWER_MS) as download:
         maker.press("cut.templates")
     text = pypdf.PdfReader(io.BytesIO(download.value.path().read_bytes())).pages[0].extract_text()
