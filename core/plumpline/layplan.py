@@ -149,8 +149,7 @@ class ClothPlanner:
         self._planner = None
         strip = replace(self._strip, piping=self._piping)
         piped = yield from with_piping(strip, panels, free_rectangles(strip, panels.placements), budget)
-        if self._plan is None or _rank(piped) <= _rank(self._plan):
-            self._plan = piped
+        self._plan = piped if self._plan is None else min(piped, self._plan, key=_rank)
 
     @property
     def _panels_alone(self) -> bool:
