@@ -34,12 +34,12 @@ def _lost_after_making(cloth: Cloth) -> tuple[Fraction, Fraction]:
 
 def cut_across(cloth: Cloth, size: int, grid: int) -> int:
     """The size to chalk for `size` nm lying across the cloth: allowed for a later wash, up to the grid."""
-    return _up_to(grid, size / (1 - _lost_after_making(cloth)[0]))
+    return up_to(grid, size / (1 - _lost_after_making(cloth)[0]))
 
 
 def cut_along(cloth: Cloth, size: int, grid: int) -> int:
     """The size to chalk for `size` nm lying along the cloth: allowed for a later wash, up to the grid."""
-    return _up_to(grid, size / (1 - _lost_after_making(cloth)[1]))
+    return up_to(grid, size / (1 - _lost_after_making(cloth)[1]))
 
 
 def longest_across(cloth: Cloth, usable: int, grid: int) -> int:
@@ -48,7 +48,8 @@ def longest_across(cloth: Cloth, usable: int, grid: int) -> int:
     return int(usable // step * step * (1 - _lost_after_making(cloth)[0]))
 
 
-def _up_to(grid: int, size: Fraction) -> int:
+def up_to(grid: int, size: Fraction) -> int:
+    """The size rounded up to the grid, in nm; to a whole nm where there is none."""
     step = grid or 1
     return -(-size // step) * step
 

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, replace
+from fractions import Fraction
 
+from plumpline.cloth import up_to
 from plumpline.cushions.made import Made
 from plumpline.cushions.panels import Edges, Part, cut_out, outlined_part, round_part
 from plumpline.cushions.stitching import Sewn
@@ -159,7 +161,7 @@ def _to_the_seam(piece: Piece, job: Job) -> Piece:
     line = piece.seam_line
     (left, right), (bottom, top) = ((min(values), max(values)) for values in zip(*line, strict=True))
     grid = 0 if piece.allowances else job.grid  # a straight-sided outline is cut by its template, on no grid
-    wide, high = _up_to(right - left, grid), _up_to(top - bottom, grid)
+    wide, high = up_to(grid, Fraction(right - left)), up_to(grid, Fraction(top - bottom))
     grown = wide - piece.width, high - piece.length
     (upright_x, upright_y), (aside_x, aside_y) = piece.upright, piece.aside
     return replace(
@@ -175,10 +177,6 @@ def _to_the_seam(piece: Piece, job: Job) -> Piece:
         allowances=(),
         marks=(),
     )
-
-
-def _up_to(nm: int, grid: int) -> int:
-    return -(-nm // (grid or 1)) * (grid or 1)
 
 
 def _from_the_corner(outline: Outline, corner: Point) -> Outline:
