@@ -21,6 +21,7 @@ from plumpline.figures import (
     told,
     told_each,
 )
+from plumpline.geometry import room_within
 from plumpline.job import HABITS, Job
 from plumpline.layout.bias import bias_lines
 from plumpline.layout.outlines import extents_of, turned
@@ -275,12 +276,17 @@ def _bias_as_laid(strips: Strips, piece: StripPiece) -> Json:
 
 
 def _outline_as_laid(piece: Piece, placed: Placement) -> Json:
-    """The outline of a piece that is not cut as a rectangle, from the lower left corner of where it lies."""
+    """The outline of a piece that is not cut as a rectangle, from the lower left corner of where it lies.
+
+    Beside that of straight sides, the `room` there is in it for its name.
+    """
     if piece.shape == "rectangle":
         return {}
     outline = turned(piece.outline, placed.turn)
     _, _, w, h = extents_of(outline)
-    return {"outline": [[x * placed.w // w, y * placed.h // h] for x, y in outline]}
+    laid = [(x * placed.w // w, y * placed.h // h) for x, y in outline]
+    room = zip(("x", "y", "width", "length"), room_within(laid), strict=True) if piece.shape == "outline" else None
+    return {"outline": [list(point) for point in laid], **({"room": dict(room)} if room else {})}
 
 
 def _label(letter: str, copy: int, called: str) -> str:

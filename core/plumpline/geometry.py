@@ -70,6 +70,46 @@ def sides_of(outline: Sequence[Point]) -> list[tuple[Point, Point]]:
     return list(pairwise([*outline, *outline[:1]]))
 
 
+def room_within(outline: Sequence[Point]) -> tuple[int, int, int, int]:
+    """The largest upright rectangle found within an outline, as (x, y, width, length): room for a word or an arrow.
+
+    It reaches from one line across to another; lines are tried at the height of every corner and at three between
+    each two. O(n²) for n corners.
+    """
+    lines = _lines_across(outline)
+    slabs = [_crossed(outline, low, high) for low, high in pairwise(lines)]
+    rooms = []
+    for first, low in enumerate(lines[:-1]):
+        common = slabs[first]
+        for slab, high in zip(slabs[first:], lines[first + 1 :], strict=True):
+            common = _overlaps(common, slab)
+            rooms += [(left, low, right - left, high - low) for left, right in common]
+    return max(rooms, key=lambda room: room[2] * room[3])
+
+
+def _lines_across(outline: Sequence[Point]) -> list[int]:
+    heights = sorted({y for _, y in outline})
+    between = [low + (high - low) * quarter // 4 for low, high in pairwise(heights) for quarter in range(4)]
+    return sorted({*between, heights[-1]})
+
+
+def _crossed(outline: Sequence[Point], low: int, high: int) -> list[tuple[int, int]]:
+    """The stretches within the outline all the way between two heights that have no corner between them."""
+    sides = [(a, b) if a[1] < b[1] else (b, a) for a, b in sides_of(outline)]
+    ends = [
+        tuple(ax + (bx - ax) * (y - ay) // (by - ay) for y in (low, high))
+        for (ax, ay), (bx, by) in sides
+        if ay <= low and high <= by and ay < by
+    ]
+    ordered = sorted(ends, key=sum)
+    return [(max(left), min(right)) for left, right in zip(ordered[::2], ordered[1::2], strict=True)]
+
+
+def _overlaps(some: list[tuple[int, int]], others: list[tuple[int, int]]) -> list[tuple[int, int]]:
+    shared = [(max(a, c), min(b, d)) for a, b in some for c, d in others]
+    return [(left, right) for left, right in shared if left < right]
+
+
 def mirrored(outline: Sequence[Point], width: int) -> tuple[Point, ...]:
     """The outline seen from behind, within a box so wide: still anticlockwise, from the same first corner on.
 

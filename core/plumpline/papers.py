@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any
 from plumpline import workroom
 from plumpline.cushions.made import Made
 from plumpline.figures import counted, listed, size
-from plumpline.geometry import Point, sides_of
+from plumpline.geometry import Point, room_within
 from plumpline.job import Job, name_of
 from plumpline.lengths import NM_PER_INCH, write_length
 from plumpline.pieces import Mark, Piece
@@ -118,12 +118,9 @@ _HOLD = NM_PER_INCH  # a corner's template reaches so far beyond the ends of its
 
 
 def _within(piece: Piece) -> Point:
-    """A point inside the piece: halfway up, in the middle of the longest stretch that lies in it there."""
-    up = piece.length // 2
-    crossed = [ends for ends in sides_of(piece.outline) if (ends[0][1] <= up) != (ends[1][1] <= up)]
-    places = sorted(ax + (bx - ax) * (up - ay) // (by - ay) for (ax, ay), (bx, by) in crossed)
-    left, right = max(zip(places[::2], places[1::2], strict=True), key=lambda ends: ends[1] - ends[0])
-    return (left + right) // 2, up
+    """The middle of the most room within the piece."""
+    x, y, width, length = room_within(piece.outline) if piece.shape == "outline" else (0, 0, piece.width, piece.length)
+    return x + width // 2, y + length // 2
 
 
 def _corner(cover: Made, pieces: list[Piece], taper: Mark) -> Template:

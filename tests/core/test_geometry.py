@@ -18,6 +18,7 @@ from plumpline.geometry import (
     on_the_bias,
     outset,
     perimeter,
+    room_within,
     root,
     round_outline,
     rounded_edge,
@@ -247,3 +248,32 @@ def test_moved_outlines_are_shapelys_mitred_buffers():
             theirs = Polygon(points).buffer(by, join_style="mitre", mitre_limit=100)
             ours = Polygon(outset(points, (by,) * corners))
             assert ours.symmetric_difference(theirs).area < 1e-9 * theirs.area
+
+
+ROOMS = {
+    "a square": (((0, 0), (8, 0), (8, 8), (0, 8)), (0, 0, 8, 8)),
+    "an L": (((0, 0), (12, 0), (12, 4), (4, 4), (4, 8), (0, 8)), (0, 0, 12, 4)),
+    "a bay": (((0, 0), (90, 0), (75, 31), (15, 31)), (15, 0, 60, 31)),
+    "a triangle": (((0, 0), (8, 0), (4, 8)), (2, 0, 4, 4)),
+    "a square on its corner": (((8, 0), (16, 8), (8, 16), (0, 8)), (4, 4, 8, 8)),
+    "a U": (((0, 0), (10, 0), (10, 20), (7, 20), (7, 2), (3, 2), (3, 20), (0, 20)), (0, 0, 3, 20)),
+}
+
+
+@pytest.mark.parametrize(("outline", "room"), ROOMS.values(), ids=ROOMS)
+def test_a_word_has_the_largest_rectangle_within_an_outline(outline, room):
+    """Areas by hand: of the L 12 × 4 beats 4 × 8, of the triangle and the diamond half the area is the most."""
+    big = [(x * IN, y * IN) for x, y in outline]
+    assert room_within(big) == tuple(length * IN for length in room)
+
+
+@pytest.mark.reference
+def test_the_room_lies_within_any_outline_as_shapely_sees_it():
+    from shapely.geometry import Polygon, box
+
+    dice = random.Random(6)
+    for corners in range(3, 14):
+        points = [at_angle((0, 0), METRE * (2 + dice.random()) // 3, Fraction(i, corners)) for i in range(corners)]
+        x, y, width, length = room_within(points)
+        assert min(width, length) > 0
+        assert Polygon(points).buffer(2).covers(box(x, y, x + width, y + length))

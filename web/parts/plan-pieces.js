@@ -29,6 +29,9 @@ function Arrow({ x, y, size, up }) {
 const panelBox = ({ x, y, width, length }) =>
   ({ x: units(x), y: -units(y + length), width: units(width), height: units(length) });
 
+/** Where the words on a panel have room: the whole of it, or what the core says of one that is no rectangle. */
+const roomOf = ({ x, y, room, ...rest }) => (room ? { ...room, x: x + room.x, y: y + room.y } : { ...rest, x, y });
+
 const isBack = ({ part, label }) => String(part ?? label ?? '').includes('back');
 
 export function PanelFace({ entry }) {
@@ -83,7 +86,7 @@ function PlainPanelWords({ entry, box, px }) {
 
 /** The words on a panel, as large as there is room for. */
 export function PanelWords({ entry, px, marked }) {
-  const box = panelBox(entry);
+  const box = panelBox(roomOf(entry));
   if (Math.min(box.width, box.height) / px < LEAST_PX_WITH_WORDS) return null;
   return html`<${marked ? MarkedPanelWords : PlainPanelWords} entry=${entry} box=${box} px=${px} />`;
 }
