@@ -5,8 +5,6 @@ import math
 import pytest
 from answer_checker import check
 from jobs import changed, cloth, covers, job
-from shapely.geometry import Polygon
-from shapely.ops import unary_union
 
 from plumpline import JobError, plan
 from plumpline.prepared import Prepared, prepare
@@ -43,6 +41,8 @@ def sizes(document):
 
 
 def finished_area(pieces):
+    from shapely.geometry import Polygon
+
     return sum(Polygon(piece.seam_line).area for piece in pieces.values()) / IN**2
 
 
@@ -59,6 +59,7 @@ def finished_area(pieces):
     ],
 )
 @pytest.mark.parametrize("kind", ["knife-edge", "boxed"])
+@pytest.mark.reference
 def test_the_finished_areas_of_the_parts_add_up_to_the_finished_face(made, kind):
     """A face of 18 x 14 in has 252 square inches however it is made; the grid may add to a mitred strip (shapely)."""
     pieces = fronts({**faced(made, kind=kind), "grid": "0"})
@@ -79,8 +80,11 @@ def test_a_butted_border_is_cut_with_its_seams():
     check(document, plan(document, "quick"))
 
 
+@pytest.mark.reference
 def test_a_mitred_strip_reaches_a_seam_and_its_mitre_further_than_the_face():
     """At half a right angle a seam s reaches s + s x root 2 beyond the corner: 18 + 2 x (1/2 + 0.7071) = 20.414 in."""
+    from shapely.geometry import Polygon
+
     pieces = fronts({**faced({"kind": "border", "width": "3 in"}), "grid": "0"})
     reach = 0.5 + 0.5 * math.sqrt(2)
     for name, side in (("bottom", 18), ("right", 14), ("top", 18), ("left", 14)):
@@ -94,7 +98,11 @@ def test_a_mitred_strip_reaches_a_seam_and_its_mitre_further_than_the_face():
         assert sewn.area / IN**2 == pytest.approx((side + side - 6) / 2 * 3, rel=1e-6)
 
 
+@pytest.mark.reference
 def test_mitred_strips_fit_together_round_the_centre_without_gap_or_overlap():
+    from shapely.geometry import Polygon
+    from shapely.ops import unary_union
+
     pieces = fronts({**faced({"kind": "border", "width": "3 in"}), "grid": "0"})
     corners = {"bottom": (0, 0), "right": (15, 0), "top": (0, 11), "left": (0, 0), "centre": (3, 3)}
     placed = []

@@ -3,7 +3,6 @@
 import pytest
 from answer_checker import check
 from jobs import changed, cloth, covers, example, job
-from shapely.geometry import Polygon
 
 from plumpline import JobError, plan
 
@@ -59,8 +58,11 @@ def test_a_lining_is_cut_piece_for_piece_like_its_cover(kind):
 
 
 @pytest.mark.parametrize("kind", [kind for kind in KINDS if kind != "envelope"])
+@pytest.mark.reference
 def test_an_interlining_is_as_large_as_the_finished_part(kind):
     """Common practice: cut to the stitching line. Areas by shapely, to what the chords of a round leave out."""
+    from shapely.geometry import Polygon
+
     answer = planned(layered(kind, "interlining"))
     finished = answer["cushions"][0]["finished"]
     (front,) = [p for p in answer["pieces"] if p["part"] in ("interlining-front", "interlining-body")]

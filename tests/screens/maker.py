@@ -179,6 +179,11 @@ class FieldMaker(Maker):
             if value is not None and not isinstance(value, dict):
                 self.set_field(job, values, entry, value, inside)
 
+    def unfold(self) -> None:
+        """Touches the heading of every group of fields that is folded away."""
+        for heading in self.page.locator("details:not([open]) > summary").all():
+            self.touch(heading)
+
     # ---- one field -------------------------------------------------------------------------------------------
 
     def set_field(
@@ -186,6 +191,7 @@ class FieldMaker(Maker):
     ) -> None:
         if not self.find(f"job.{entry.station}").get_attribute("aria-current"):
             self.go_to(entry.station)
+        self.unfold()
         second = "/again/" in entry.pattern
         name = entry.called(values.get("kind", "")).removesuffix(", 2nd reading")
         row = self.row(name)

@@ -107,3 +107,19 @@ def test_a_place_that_another_way_of_closing_does_not_have_is_left_out(maker: Ma
         maker.choose(choice)
         maker.press("job.done")
     assert cushion_of(maker.page)["cover"]["closure"] == {"kind": "ties"}
+
+
+def test_what_few_jobs_need_is_folded_away_until_it_is_asked_for_or_said(maker: Maker) -> None:
+    maker.start_job()
+    maker.press("job.back")
+    maker.go_to("cover")
+    lining = maker.row("Lining")
+    expect(lining).to_have_count(0)
+    maker.touch(maker.page.locator("summary").filter(has_text="Layers under the cover"))
+    maker.touch(lining)
+    maker.choose("Cloth 1")
+    maker.press("job.done")
+    maker.go_to("cloth")
+    maker.go_to("cover")
+    expect(lining).to_contain_text("Cloth 1")
+    expect(maker.row("Cut sizes rounded up to")).to_have_count(0)

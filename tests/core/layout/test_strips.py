@@ -186,3 +186,12 @@ def test_a_plan_looked_at_early_has_all_its_piping_beyond_the_panels_and_flaws()
     assert min(piece.y for piece in early.piping[0].pieces) >= 95_010
     assert sum(1 for _ in steps) > 1
     assert planner.plan().length < early.length
+
+
+def test_strips_cut_in_smaller_slices_of_work_are_the_same_strips(monkeypatch):
+    strip = with_piping(54, [(20, 11, 5), (13, 17, 7)], Piping(2 * INCH, 90 * INCH, rings=4))
+    whole = list(planner_of(strip, Budget(8_000)).steps())
+    usual = laid(strip, 8_000)
+    monkeypatch.setattr("plumpline.layout.strips._SLICE", 5)
+    assert len(list(planner_of(strip, Budget(8_000)).steps())) > len(whole)
+    assert laid(strip, 8_000) == usual

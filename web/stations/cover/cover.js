@@ -8,7 +8,7 @@ import { go, inJob, moveTo } from '../../store/place.js';
 import { has, say } from '../../words/words.js';
 import { clothOfFace, nameOf } from '../catalogue.js';
 import { Chooser, chosenIn, entryPaths } from '../chooser.js';
-import { Field, Fields, Problems } from '../field.js';
+import { Field, Fields, Folded, Problems } from '../field.js';
 import { NextBar } from '../next-bar.js';
 import { named } from '../outlines.js';
 import { isShown } from '../shown.js';
@@ -16,6 +16,8 @@ import { visit } from '../visit.js';
 import { FinishedSize } from './finished-size.js';
 
 const FITS = ['feather', 'down', 'polyester', 'hollow-fibre', 'microbead', 'foam-crumb', 'firm', 'foam', 'own'].map((fill) => `/fit/${fill}`);
+
+const LAYERS = ['lining', 'interlining', 'protector', 'wrap'];
 
 const worked = (cushion) => workedCushions.value.find(({ id }) => id === lastOf(cushion));
 const panelOf = (cushion) => nearAnswer.value?.pieces.find((piece) => piece.cushion === lastOf(cushion));
@@ -52,7 +54,6 @@ function sections(cushion) {
     ['cover.closing', closingRows(size, seam)],
     ['cover.front', [...faceRows('front'), ...joinRows('front')]],
     ['cover.back', [...faceRows('back'), ...joinRows('back')]],
-    ['cover.layers', ['lining', 'interlining', 'protector', 'wrap'].map((layer) => [`cover/layers/${layer}/cloth`])],
     ['cover.sides', [['cover/boxing/kind'], ['cover/boxing/run'], ['cover/boxing/returns'], ['cover/ends'], ...faceRows('sides', nameOf(job.value, clothOfFace(job.value, `${cushion}/cover/sides/cloth`)))]],
   ];
 }
@@ -90,7 +91,7 @@ function toCloth() {
 export function Cover({ field }) {
   const cushion = chosenIn('/cushions', field);
   if (!cushion) return html`<main class="screen-body"><p class="note">${say('cover.noCushion')}</p></main>`;
-  const [fit, edge, corners, closing, front, back, layers, sides] = sections(cushion)
+  const [fit, edge, corners, closing, front, back, sides] = sections(cushion)
     .map(([title, rows]) => html`<${Section} key=${title} cushion=${cushion} title=${title} rows=${rows} />`);
   return html`<main class="screen-body">
       <${Chooser} paths=${entryPaths('/cushions')} chosen=${cushion} onChoose=${(path) => moveTo(inJob(openJob.value.id, 'cover', path))} />
@@ -100,9 +101,10 @@ export function Cover({ field }) {
             <${FinishedSize} cushion=${cushion} size=${worked(cushion)} /></section>
           ${fit}${edge}${corners}${closing}
         </div>
-        <div class="column">${front}${back}${sides}${layers}
-          <${Fields} title=${say('cover.cutting')}><${Field} at="/grid" /><//>
-          <${Fields} title=${say('cover.fits')}>${FITS.map((at) => html`<${Field} key=${at} at=${at} none=${say('cover.byRule')} />`)}<//></div>
+        <div class="column">${front}${back}${sides}
+          <${Folded} title=${say('cover.layers')} fields=${LAYERS.map((layer) => `${cushion}/cover/layers/${layer}/cloth`)} />
+          <${Folded} title=${say('cover.cutting')} fields=${['/grid']} />
+          <${Folded} title=${say('cover.fits')} fields=${FITS} none=${say('cover.byRule')} /></div>
       </div>
     </main>
     <${NextBar} step=${toCloth()} />`;
