@@ -181,8 +181,9 @@ class FieldMaker(Maker):
 
     def unfold(self) -> None:
         """Touches the heading of every group of fields that is folded away."""
-        for heading in self.page.locator("details:not([open]) > summary").all():
-            self.touch(heading)
+        folded = self.page.locator("details:not([open]) > summary")
+        while folded.count():
+            self.touch(folded.first)
 
     # ---- one field -------------------------------------------------------------------------------------------
 
