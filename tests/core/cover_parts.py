@@ -382,7 +382,8 @@ def corners_of(insert):
     lengths |= {(other, one): length for (one, other), length in lengths.items()}
     found = _laid({0: 0j, 1: complex(sides[0])}, count, lengths)
     wanted = [corner in insert.get("notches", ()) for corner in range(count)]
-    fitting = [corners for corners in found if [turn < 0 for turn in _turns(corners)] == wanted]
+    turning = [corners for corners in found if [turn < 0 for turn in _turns(corners)] == wanted]
+    fitting = [corners for corners in turning if not any(_cross(corners, one, other) for one, other in lengths)]
     best = min(fitting, key=lambda corners: _worst(corners, lengths))
     return best, _worst(best, lengths)
 
@@ -413,6 +414,23 @@ def _turns(corners):
     return [
         ((corners[i] - corners[i - 1]).conjugate() * (corners[(i + 1) % count] - corners[i])).imag for i in range(count)
     ]
+
+
+def _cross(corners, one, other):
+    """Whether a tape held so crosses a side: such a ring may meet every measure too, but diagonals lie inside."""
+    count = len(corners)
+    sides = [(i, (i + 1) % count) for i in range(count)]
+    tape = corners[one], corners[other]
+    return any(
+        _either_side(*tape, corners[start], corners[end]) and _either_side(corners[start], corners[end], *tape)
+        for start, end in sides
+        if not {start, end} & {one, other}
+    )
+
+
+def _either_side(start, end, left, right):
+    ahead = (end - start).conjugate()
+    return ((ahead * (left - start)).imag > 0) != ((ahead * (right - start)).imag > 0)
 
 
 def _worst(corners, lengths):
