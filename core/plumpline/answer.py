@@ -24,9 +24,8 @@ from plumpline.figures import (
 from plumpline.geometry import room_within
 from plumpline.job import HABITS, Job
 from plumpline.layout.bias import bias_lines
-from plumpline.layout.outlines import extents_of, turned
 from plumpline.layout.strip import Cut, Placement, Plan, StripPiece
-from plumpline.layplan import UP_OF_TURN, ClothPlan, first_motif
+from plumpline.layplan import UP_OF_TURN, ClothPlan, first_motif, outline_as_laid
 from plumpline.lengths import decimal_text, write_length
 from plumpline.money import cost, write_money
 from plumpline.offcuts import Rectangle, offcuts, offcuts_between
@@ -282,9 +281,7 @@ def _outline_as_laid(piece: Piece, placed: Placement) -> Json:
     """
     if piece.shape == "rectangle":
         return {}
-    outline = turned(piece.outline, placed.turn)
-    _, _, w, h = extents_of(outline)
-    laid = [(x * placed.w // w, y * placed.h // h) for x, y in outline]
+    laid = outline_as_laid(piece, placed)
     room = zip(("x", "y", "width", "length"), room_within(laid), strict=True) if piece.shape == "outline" else None
     return {"outline": [list(point) for point in laid], **({"room": dict(room)} if room else {})}
 

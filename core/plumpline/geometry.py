@@ -78,10 +78,11 @@ def room_within(outline: Sequence[Point]) -> tuple[int, int, int, int]:
     """
     lines = _lines_across(outline)
     slabs = [_crossed(outline, low, high) for low, high in pairwise(lines)]
+    within = [[(max(left), min(right)) for left, right in slab] for slab in slabs]
     rooms = []
     for first, low in enumerate(lines[:-1]):
-        common = slabs[first]
-        for slab, high in zip(slabs[first:], lines[first + 1 :], strict=True):
+        common = within[first]
+        for slab, high in zip(within[first:], lines[first + 1 :], strict=True):
             common = _overlaps(common, slab)
             rooms += [(left, low, right - left, high - low) for left, right in common]
     return max(rooms, key=lambda room: room[2] * room[3])
@@ -93,21 +94,72 @@ def _lines_across(outline: Sequence[Point]) -> list[int]:
     return sorted({*between, heights[-1]})
 
 
-def _crossed(outline: Sequence[Point], low: int, high: int) -> list[tuple[int, int]]:
-    """The stretches within the outline all the way between two heights that have no corner between them."""
+def _crossed(outline: Sequence[Point], low: int, high: int) -> list[tuple[Point, Point]]:
+    """The stretches of an outline from left to right between two heights that have no corner between them.
+
+    Of each where its left side and its right side cross the two heights, rounded to the left.
+    """
     sides = [(a, b) if a[1] < b[1] else (b, a) for a, b in sides_of(outline)]
     ends = [
-        tuple(ax + (bx - ax) * (y - ay) // (by - ay) for y in (low, high))
+        (ax + (bx - ax) * (low - ay) // (by - ay), ax + (bx - ax) * (high - ay) // (by - ay))
         for (ax, ay), (bx, by) in sides
         if ay <= low and high <= by and ay < by
     ]
     ordered = sorted(ends, key=sum)
-    return [(max(left), min(right)) for left, right in zip(ordered[::2], ordered[1::2], strict=True)]
+    return list(zip(ordered[::2], ordered[1::2], strict=True))
 
 
 def _overlaps(some: list[tuple[int, int]], others: list[tuple[int, int]]) -> list[tuple[int, int]]:
     shared = [(max(a, c), min(b, d)) for a, b in some for c, d in others]
     return [(left, right) for left, right in shared if left < right]
+
+
+def steps_around(outline: Sequence[Point], step: int) -> list[tuple[int, int, int, int]]:
+    """Upright rectangles (x, y, width, length) that together cover an outline: exactly so if its sides are upright.
+
+    Along a slant or a curve they are steps no higher than ``step``, never inside it. O(n · m) for n corners, m steps.
+    """
+    furthest = max(x for x, _ in outline)
+    found: list[tuple[int, int, list[Point]]] = []
+    for low, high in pairwise(_levels(outline, step)):
+        slab = _joined_up([_outer(left, right, furthest) for left, right in _crossed(outline, low, high)])
+        if found and high - found[-1][0] <= step and _alike(found[-1][2], slab, step):
+            low, _, below = found.pop()
+            slab = _joined_up([*below, *slab])
+        found.append((low, high, slab))
+    return [(left, low, right - left, high - low) for low, high, slab in found for left, right in slab]
+
+
+def _alike(some: list[Point], others: list[Point], step: int) -> bool:
+    """Whether stretches end within a step of each other, as along a curve; not so above and below a level side."""
+    apart = [abs(one[i] - other[i]) for one, other in zip(some, others, strict=False) for i in (0, 1)]
+    return len(some) == len(others) and max(apart) <= step
+
+
+def _levels(outline: Sequence[Point], step: int) -> list[int]:
+    """The heights of all corners, and heights between that are no more than a step apart where a side slants."""
+    found: list[int] = []
+    for low, high in pairwise(sorted({y for _, y in outline})):
+        slants = any(left[0] != left[1] or right[0] != right[1] for left, right in _crossed(outline, low, high))
+        count = -(-(high - low) // step) if slants else 1
+        found += [low + (high - low) * number // count for number in range(count)]
+    return [*found, max(y for _, y in outline)]
+
+
+def _outer(left: Point, right: Point, furthest: int) -> Point:
+    """From where to where a stretch reaches at most; where a side slants it was rounded to the left."""
+    return min(left), min(max(right) + (right[0] != right[1]), furthest)
+
+
+def _joined_up(stretches: Sequence[Point]) -> list[Point]:
+    """The stretches with those that overlap or touch made one."""
+    found: list[Point] = []
+    for left, right in sorted(stretches):
+        if found and left <= found[-1][1]:
+            left, most = found.pop()
+            right = max(right, most)
+        found.append((left, right))
+    return found
 
 
 def mirrored(outline: Sequence[Point], width: int) -> tuple[Point, ...]:

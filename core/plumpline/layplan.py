@@ -10,14 +10,14 @@ from plumpline.cloth import Laid, lay_out, needed, to_buy
 from plumpline.job import Cloth, name_of
 from plumpline.layout.budget import Budget, Slices
 from plumpline.layout.edges import cut_apart
-from plumpline.layout.outlines import outline_of
+from plumpline.layout.outlines import extents_of, outline_of, turned
 from plumpline.layout.piped import joins_of, longest_strip, straight_with_piping, with_piping
 from plumpline.layout.shaped import ShapedPlanner
 from plumpline.layout.solve import Planner, lay_plan, panel_planner
-from plumpline.layout.strip import CannotLay, Panel, Piping, Plan, Shape, StraightPlan, Strip
+from plumpline.layout.strip import CannotLay, Panel, Piping, Placement, Plan, Shape, StraightPlan, Strip
 from plumpline.layout.strips import free_rectangles
 from plumpline.lengths import write_length
-from plumpline.pieces import Piece, Strips
+from plumpline.pieces import Outline, Piece, Strips
 from plumpline.problems import Problem
 
 # The turn that brings a panel's top where the cloth's top points, in degrees anticlockwise.
@@ -53,6 +53,10 @@ class ClothPlan:
         """Whether the place of the first cut in the repeat matters to any panel."""
         return _depends_on_start(self.cloth, self.pieces)
 
+    def piece(self, id: str) -> Piece:
+        """The piece of that id."""
+        return next(piece for piece in self.pieces if piece.id == id)
+
     def needed_for(self, plan: Plan) -> int:
         """The length as bought that another plan of the same cloth needs."""
         return needed(self.cloth, plan.length, self.repeats)
@@ -65,6 +69,13 @@ def _depends_on_start(cloth: Cloth, pieces: tuple[Piece, ...]) -> bool:
 def extent_across(piece: Piece, cloth: Cloth) -> int:
     """How far the piece reaches across the cloth as its pattern points, in nm."""
     return (piece.aside if cloth.lies_aside else piece.upright)[0]
+
+
+def outline_as_laid(piece: Piece, placed: Placement) -> Outline:
+    """The outline of a piece as it lies turned, from the lower left corner of where it lies."""
+    outline = turned(piece.outline, placed.turn)
+    _, _, w, h = extents_of(outline)
+    return tuple((x * placed.w // w, y * placed.h // h) for x, y in outline)
 
 
 # The plan of a cloth that nothing but strips is cut from, before they are.

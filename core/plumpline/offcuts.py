@@ -3,45 +3,54 @@
 from __future__ import annotations
 
 from plumpline.cloth import lost_before_cutting
+from plumpline.geometry import steps_around
+from plumpline.job import NM_PER_CM
 from plumpline.layout.edges import Rectangle as Rectangle
 from plumpline.layout.edges import parts_after
-from plumpline.layout.strip import Flaw, Plan, StraightPlan
-from plumpline.layplan import ClothPlan
+from plumpline.layout.shapes import around
+from plumpline.layout.strip import Placement, Plan, StraightPlan
+from plumpline.layout.strips import Free, without
+from plumpline.layplan import ClothPlan, outline_as_laid
 
 _MOST = 6
-# Above so many cells the small gaps are not searched: on so large a job only the end of the cloth is of interest.
-_MOST_CELLS = 20_000
+# Beside a slant the cloth is counted in steps: at most so many along a panel, and none finer than that.
+_STEPS = 8
+_FINE = 2 * NM_PER_CM
 
 
 def offcuts_between(planned: ClothPlan, plan: StraightPlan, buy: int, least: int) -> list[Rectangle]:
     """What the cuts of a straight plan leave (x, y, width, length in nm, as laid), largest first.
 
-    Every cut runs from edge to edge, so a strip beside the panels comes off in as many pieces as there are rows.
+    Every cut runs from edge to edge, so a strip beside the panels comes off in as many pieces as there are rows; what
+    is left beside an outline comes off when that is cut out of its part.
     """
     parts = parts_after(plan.cuts, planned.laid.usable, _end(planned, buy))
-    panels = {(p.x, p.y, p.w, p.h) for p in plan.placements}
-    whole = [part for part in parts if part not in panels and not any(_meet(part, flaw) for flaw in planned.laid.flaws)]
-    strips = _strips(plan)
-    left = [left for part in whole for left in _left_of(part, strips, least)]
+    panels = {(p.x, p.y, p.w, p.h): p for p in plan.placements}
+    strips, flaws = _strips(plan), _flaws(planned)
+    left: list[Rectangle] = []
+    for part in parts:
+        if part in panels:
+            left += _left_of(part, _covered(planned, panels[part]) + flaws, least)
+        elif not any(_meet(part, flaw) for flaw in flaws):
+            left += _left_of(part, strips, least)
     return sorted(left, key=lambda part: (-part[2] * part[3], part[1], part[0]))
 
 
-def _meet(part: Rectangle, flaw: Flaw) -> bool:
-    x, y, w, h = part
-    return x < flaw.x + flaw.w and flaw.x < x + w and y < flaw.y + flaw.h and flaw.y < y + h
+def _meet(part: Rectangle, other: Rectangle) -> bool:
+    return all(part[i] < other[i] + other[i + 2] and other[i] < part[i] + part[i + 2] for i in (0, 1))
 
 
 def _strips(plan: Plan) -> list[Rectangle]:
     return [(piece.x, piece.y, piece.w, piece.h) for cut in plan.piping for piece in cut.pieces]
 
 
-def _left_of(part: Rectangle, strips: list[Rectangle], least: int) -> list[Rectangle]:
-    """What strips leave of a part: itself where none lies in it."""
-    left, low, w, h = part
-    within = [(x - left, y - low, a, b) for x, y, a, b in strips if left <= x < left + w and low <= y < low + h]
-    if not within:
-        return [part] if min(w, h) >= least else []
-    return [(x + left, y + low, a, b) for x, y, a, b in _largest_first(w, h, within, least)]
+def _flaws(planned: ClothPlan) -> list[Rectangle]:
+    return [(flaw.x, flaw.y, flaw.w, flaw.h) for flaw in planned.laid.flaws]
+
+
+def _left_of(part: Rectangle, taken: list[Rectangle], least: int) -> list[Rectangle]:
+    """What is left of a part of the cloth: itself where nothing lies in it."""
+    return _largest_first(part, [other for other in taken if _meet(part, other)], least)
 
 
 def _end(planned: ClothPlan, buy: int) -> int:
@@ -52,74 +61,37 @@ def _end(planned: ClothPlan, buy: int) -> int:
 def offcuts(planned: ClothPlan, plan: Plan, buy: int, least: int) -> list[Rectangle]:
     """Free rectangles (x, y, width, length in nm, as laid), largest first, none narrower than `least` either way.
 
-    Each is the largest that is left once the ones before it are taken (largest rectangle under a histogram,
-    row by row, in time linear in the cells of the grid that the panels' edges make).
+    Each is the largest that is left once the ones before it are taken.
     """
-    taken = [(p.x, p.y, p.w, p.h) for p in plan.placements] + _strips(plan)
-    taken += [(flaw.x, flaw.y, flaw.w, flaw.h) for flaw in planned.laid.flaws]
-    return _largest_first(planned.laid.usable, _end(planned, buy), taken, least)
+    taken = [part for placed in plan.placements for part in _covered(planned, placed)]
+    cloth = (0, 0, planned.laid.usable, _end(planned, buy))
+    return _largest_first(cloth, [*taken, *_strips(plan), *_flaws(planned)], least)
 
 
-def _largest_first(width: int, end: int, taken: list[Rectangle], least: int) -> list[Rectangle]:
-    found: list[Rectangle] = []
-    while len(found) < _MOST:
-        best = _largest(width, end, taken, least)
-        if best is None:
-            break
+def _covered(planned: ClothPlan, placed: Placement) -> list[Rectangle]:
+    """Rectangles that together cover a panel as it lies: itself, or the steps around its outline."""
+    piece = planned.piece(placed.panel)
+    if piece.shape == "rectangle":
+        return [(placed.x, placed.y, placed.w, placed.h)]
+    # A circle is drawn by chords that lie inside it, so what it covers is told by a polygon around it.
+    outline = around(placed.w) if piece.shape == "circle" and placed.w == placed.h else outline_as_laid(piece, placed)
+    step = max(_FINE, placed.h // _STEPS)
+    return [(placed.x + x, placed.y + y, w, h) for x, y, w, h in steps_around(outline, step)]
+
+
+def _largest_first(part: Rectangle, taken: list[Rectangle], least: int) -> list[Rectangle]:
+    """The largest rectangles that are left of a part, by its maximal free rectangles."""
+    free = [_corners(part)] if min(part[2:]) >= least else []
+    for other in sorted(taken, key=lambda other: (other[1], other[0])):
+        free = without(free, _corners(other), least)
+    found: list[Free] = []
+    while free and len(found) < _MOST:
+        best = max(free, key=lambda one: ((one[2] - one[0]) * (one[3] - one[1]), -one[1], -one[0]))
         found.append(best)
-        taken = [*taken, best]
-    return found
+        free = without(free, best, least)
+    return [(left, low, right - left, top - low) for left, low, right, top in found]
 
 
-def _largest(width: int, end: int, taken: list[Rectangle], least: int) -> Rectangle | None:
-    xs = _edges(width, [(x, x + w) for x, _, w, _ in taken])
-    ys = _edges(end, [(y, y + h) for _, y, _, h in taken])
-    if len(xs) * len(ys) > _MOST_CELLS:
-        last = max(y + h for _, y, _, h in taken)
-        return (0, last, width, end - last) if end - last >= least and width >= least else None
-    free = _free(xs, ys, taken)
-    best: tuple[int, Rectangle] | None = None
-    for rectangle in _candidates(xs, ys, free):
-        _, _, w, h = rectangle
-        if min(w, h) >= least and (best is None or w * h > best[0]):
-            best = (w * h, rectangle)
-    return best[1] if best else None
-
-
-def _edges(end: int, spans: list[tuple[int, int]]) -> list[int]:
-    inside = {edge for span in spans for edge in span if 0 < edge < end}
-    return [0, *sorted(inside), end]
-
-
-def _free(xs: list[int], ys: list[int], taken: list[Rectangle]) -> list[list[bool]]:
-    column = {x: i for i, x in enumerate(xs)}
-    row = {y: j for j, y in enumerate(ys)}
-    free = [[True] * (len(xs) - 1) for _ in ys[1:]]
-    for x, y, w, h in taken:
-        left, right = column[min(max(x, 0), xs[-1])], column[min(max(x + w, 0), xs[-1])]
-        for j in range(row[min(max(y, 0), ys[-1])], row[min(max(y + h, 0), ys[-1])]):
-            free[j][left:right] = [False] * (right - left)
-    return free
-
-
-def _candidates(xs: list[int], ys: list[int], free: list[list[bool]]) -> list[Rectangle]:
-    """Every rectangle that cannot grow upwards or sideways, by the stack method for histograms."""
-    found: list[Rectangle] = []
-    start = [0] * (len(xs) - 1)
-    for top, cells in zip(ys[1:], free, strict=True):
-        start = [low if cell else top for low, cell in zip(start, cells, strict=True)]
-        found.extend(_under_roof(xs, start, top))
-    return found
-
-
-def _under_roof(xs: list[int], start: list[int], top: int) -> list[Rectangle]:
-    found: list[Rectangle] = []
-    open_: list[tuple[int, int]] = []
-    for i, floor in enumerate([*start, top]):
-        left = xs[i]
-        while open_ and open_[-1][1] < floor:
-            left, low = open_.pop()
-            found.append((left, low, xs[i] - left, top - low))
-        if not open_ or open_[-1][1] > floor:
-            open_.append((left, floor))
-    return found
+def _corners(part: Rectangle) -> Free:
+    x, y, w, h = part
+    return x, y, x + w, y + h

@@ -7,6 +7,7 @@ from jobs import changed, cloth, covers, example, job
 from plumpline import JobError, plan, read_length
 
 IN = 25_400_000
+METRE = 1_000_000_000
 
 
 def planned(document, effort="full"):
@@ -241,6 +242,11 @@ def test_the_working_says_when_rows_are_not_evenly_spaced():
     assert "2 across 36 in; 3 rows, spaced as drawn: 55 in." in [line["text"] for line in laid["working"]]
 
 
+def left_of(plan_):
+    """The sizes of what is left, as (width, length) in the maker's words."""
+    return [(left["width"]["text"], left["length"]["text"]) for left in plan_["offcuts"]]
+
+
 @pytest.mark.parametrize("name", ["harbour-room", "printed-panels", "size-wanted", "flawed-bolt", "railroaded"])
 def test_what_is_left_lies_on_bought_cloth_and_touches_no_panel(name):
     for laid in plan(example(name))["cloths"]:
@@ -254,33 +260,66 @@ def test_what_is_left_lies_on_bought_cloth_and_touches_no_panel(name):
                     assert x + w <= x2 or x2 + w2 <= x or y + h <= y2 or y2 + h2 <= y
 
 
-def test_the_offcut_beside_two_columns_is_found_whole():
-    """Two columns of 18 in on 54 in leave 18 in down the whole length, and it is the largest piece left."""
-    document = job(covers(2, "17 in", "17 in", pattern="centred", motif="m1"), printed("choose"))
-    document["cloths"][0]["repeat"] = {"across": "18 in", "along": "18 in"}
-    document["cloths"][0]["motifs"][0]["across"] = "9 in"
-    del document["cloths"][0]["repeat"]["along"]
-    laid = planned(changed(document, "/cushions/0/quantity", 1))
-    largest = laid["offcuts"][0]
-    assert (largest["width"]["text"], largest["length"]["text"]) == ("18 in", "18 in")
+@pytest.mark.reference
+@pytest.mark.parametrize("name", ["bay-window", "garden-rounds", "guest-room", "window-bench"])
+def test_what_is_left_beside_outlines_touches_none_of_them_as_shapely_sees_it(name):
+    """Against Shapely, on a grid of nm: of an area in nm² less than the last digit of every corner may overlap."""
+    from shapely.geometry import Polygon, box
+
+    for laid in plan(example(name), "quick")["cloths"]:
+        for plan_ in (laid, laid["straight"]):
+            taken = []
+            for at in plan_["layout"]:
+                square = [[0, 0], [at["width"], 0], [at["width"], at["length"]], [0, at["length"]]]
+                taken.append(Polygon([(at["x"] + x, at["y"] + y) for x, y in at.get("outline", square)]))
+            for left in plan_["offcuts"]:
+                x, y = left["x"], left["y"]
+                taken.append(box(x, y, x + left["width"]["nm"], y + left["length"]["nm"]))
+                assert all(taken[-1].intersection(other).area < 2 * METRE for other in taken[:-1])
 
 
-def test_straight_cuts_leave_a_strip_in_as_many_pieces_as_there_are_rows():
-    """Two columns of 18 in on 53 in leave 17 in beside them: whole if cut around, in three pieces if rows come off."""
-    laid = planned(job(covers(3, "17 in", "17 in"), cloth("53 in", sold_by="1/2 yd")))
-    assert [(o["width"]["text"], o["length"]["text"]) for o in laid["offcuts"]] == [("17 in", "54 in")]
-    rows = laid["straight"]["offcuts"]
-    assert [(o["width"]["text"], o["length"]["text"], o["y"] // IN) for o in rows] == [
-        ("17 in", "18 in", 0),
-        ("17 in", "18 in", 18),
-        ("17 in", "18 in", 36),
-    ]
+def an_ell(**of_cloth):
+    """The front of a cover of L shape alone on its cloth: with 1/2 in seams 41 in square, its arms 16 in wide."""
+    sides = ["40 in", "15 in", "25 in", "25 in", "15 in", "40 in"]
+    across = [[0, 2, "42.7200187 in"], [0, 3, "21.2132034 in"], [0, 4, "42.7200187 in"]]
+    insert = {"shape": "polygon", "sides": sides, "diagonals": across, "notches": [3], "thickness": "2 in"}
+    entry = {**covers(1, "1 in", "1 in", kind="boxed"), "insert": insert}
+    entry["cover"].update(back={"cloth": "k2"}, sides={"cloth": "k2"})
+    return plan(job(entry, [cloth("45 in", sold_by="1 in", **of_cloth), cloth("45 in", id="k2")]))["cloths"][0]
 
 
-def test_on_a_very_large_job_only_the_end_of_the_cloth_is_offered_as_left_over():
+def in_inches(plan_):
+    """What is left, each as x, y, width and length to the nearest inch; its diagonals were told to 10^-7 in."""
+    left = [(left["x"], left["y"], left["width"]["nm"], left["length"]["nm"]) for left in plan_["offcuts"]]
+    assert all(abs(nm - round(nm / IN) * IN) < 10 for one in left for nm in one)
+    return [tuple(round(nm / IN) for nm in one) for one in left]
+
+
+def test_what_an_l_leaves_is_counted_within_the_square_around_it():
+    """By hand: 41 in bought of 45 in cloth, and the arms reach 16 in, so within and beside the L 45 - 16 = 29 in are
+    free over 41 - 16 = 25 in, and beside its lower arm the other 4 × 16 in. If it is cut out of a square of 41 in,
+    25 × 25 in are left of that, and 4 in all along it.
+    """
+    laid = an_ell()
+    assert in_inches(laid) == [(16, 16, 29, 25), (41, 0, 4, 16)]
+    assert in_inches(laid["straight"]) == [(16, 16, 25, 25), (41, 0, 4, 41)]
+
+
+def test_a_flaw_within_the_square_around_an_l_is_in_no_offcut():
+    """A hole in the middle of what the L leaves free, 40 in along: 24 in below it, or 13 and 11 in beside it."""
+    hole = {"across": "29 in", "along": "40 in", "width": "1 in", "length": "1 in"}
+    laid = an_ell(start="measured", flaws=[hole])
+    assert in_inches(laid)[0] == (16, 16, 29, 24)
+    assert in_inches(laid["straight"])[0] == (16, 16, 25, 24)
+
+
+def test_on_a_very_large_job_too_what_is_left_is_counted():
     entries = [covers(1, f"{10 + i / 8} in", f"{10 + i / 8} in", id=f"c{i}") for i in range(150)]
     laid = planned(job(entries, cloth("54 in", sold_by="3 yd")), "quick")
-    assert [o["width"]["text"] for o in laid["offcuts"]] in ([], ["54 in"])
+    end = laid["buy"]["nm"] - laid["laid"]["nm"]
+    found = {(left["x"], left["y"], left["width"]["nm"], left["length"]["nm"]) for left in laid["offcuts"]}
+    assert len(found) == 6
+    assert (0, laid["laid"]["nm"], 54 * IN, end) in found
 
 
 def off_centre(back_turn):

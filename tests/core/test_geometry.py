@@ -23,6 +23,7 @@ from plumpline.geometry import (
     round_outline,
     rounded_edge,
     rounded_outline,
+    steps_around,
     third_corner,
     triangle,
 )
@@ -277,3 +278,39 @@ def test_the_room_lies_within_any_outline_as_shapely_sees_it():
         x, y, width, length = room_within(points)
         assert min(width, length) > 0
         assert Polygon(points).buffer(2).covers(box(x, y, x + width, y + length))
+
+
+@pytest.mark.parametrize(
+    ("outline", "steps"),
+    [
+        ([(0, 0), (12, 0), (12, 4), (4, 4), (4, 8), (0, 8)], [(0, 0, 12, 4), (0, 4, 4, 4)]),
+        ([(0, 0), (6, 0), (0, 6)], [(0, 0, 6, 2), (0, 2, 4, 2), (0, 4, 2, 2)]),
+        ([(0, 4), (0, 0), (2, 0), (2, 2), (4, 2), (4, 0), (6, 0), (6, 4)], [(0, 0, 2, 2), (4, 0, 2, 2), (0, 2, 6, 2)]),
+        ([(0, 0), (4, 0), (5, 1), (4, 2), (0, 2)], [(0, 0, 5, 2)]),
+    ],
+)
+def test_an_outline_is_covered_in_steps_no_finer_than_asked(outline, steps):
+    """By hand, 2 in steps: of upright sides exactly, along a slant of 45° as wide as each is at its foot, to 1 nm."""
+    big = [(x * IN, y * IN) for x, y in outline]
+    found = steps_around(big, 2 * IN)
+    assert [tuple(length // IN for length in step) for step in found] == steps
+    assert all(length % IN <= 1 for step in found for length in step)
+
+
+@pytest.mark.reference
+def test_steps_cover_any_outline_and_reach_no_further_than_they_must_as_shapely_sees_it():
+    """The steps hold the outline and lie in the box around it, and finer ones come much nearer to it."""
+    from shapely.geometry import Polygon, box
+    from shapely.ops import unary_union
+
+    dice = random.Random(8)
+    for corners in range(3, 14):
+        points = [at_angle((0, 0), METRE * (2 + dice.random()) // 3, Fraction(i, corners)) for i in range(corners)]
+        sizes = []
+        for step in (METRE // 5, METRE // 50):
+            steps = [box(x, y, x + w, y + h) for x, y, w, h in steps_around(points, step)]
+            covered = unary_union(steps)
+            assert covered.buffer(2).covers(Polygon(points))
+            assert box(*Polygon(points).bounds).buffer(2).covers(covered)
+            sizes.append(covered.area - Polygon(points).area)
+        assert sizes[1] < sizes[0] / 3

@@ -37,8 +37,8 @@ def free_rectangles(strip: Strip, placements: Sequence[Placement]) -> list[Free]
     return free
 
 
-def without(free: list[Free], taken: Free) -> list[Free]:
-    """The maximal free rectangles once a rectangle of the cloth is taken."""
+def without(free: list[Free], taken: Free, least: int = 1) -> list[Free]:
+    """The maximal free rectangles, none narrower than ``least`` either way, once a rectangle of the cloth is taken."""
     left, bottom, right, top = taken
     whole, parts = [], []
     for rectangle in free:
@@ -46,10 +46,10 @@ def without(free: list[Free], taken: Free) -> list[Free]:
         if left >= c or right <= a or bottom >= d or top <= b:
             whole.append(rectangle)
             continue
-        parts += [(a, b, left, d)] if left > a else []
-        parts += [(right, b, c, d)] if right < c else []
-        parts += [(a, b, c, bottom)] if bottom > b else []
-        parts += [(a, top, c, d)] if top < d else []
+        parts += [(a, b, left, d)] if left - a >= least else []
+        parts += [(right, b, c, d)] if c - right >= least else []
+        parts += [(a, b, c, bottom)] if bottom - b >= least else []
+        parts += [(a, top, c, d)] if d - top >= least else []
     return whole + [
         p
         for i, p in enumerate(parts)
