@@ -9,6 +9,7 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
+from plumpline.dialect import WORDINGS, reworded, wording
 from plumpline.papers import PAPERS, sheet, templates
 from plumpline.planning import plan
 from plumpline.problems import JobError
@@ -26,12 +27,13 @@ def main(arguments: list[str] | None = None) -> int:
         printing.add_argument("--cushion", help="the id of one cover; without it all are printed")
         printing.add_argument("--out", type=Path, required=True, metavar="FILE", help="the PDF to write")
     for command in (planning, *papers):
+        command.add_argument("--words", choices=WORDINGS, default=WORDINGS[0], help="how the trade's words are said")
         command.add_argument("job", type=Path, metavar="JOB.json", help="a job document")
     asked = parser.parse_args(arguments)
     if asked.command == "plan":
-        return _answered(asked.job, lambda job: _write(plan(job, asked.effort), 0))
+        return _answered(asked, lambda job: _write(reworded(plan(job, asked.effort), wording(asked.words, job)), 0))
     write, _ = _PAPERS[asked.command]
-    return _answered(asked.job, lambda job: _print(write(job, asked.paper, asked.cushion), asked.out))
+    return _answered(asked, lambda job: _print(write(job, asked.paper, asked.cushion, asked.words), asked.out))
 
 
 # The papers, each by its command: what writes it, and what it is.
@@ -41,7 +43,8 @@ _PAPERS = {
 }
 
 
-def _answered(path: Path, answer: Callable[[dict[str, Any]], int]) -> int:
+def _answered(asked: argparse.Namespace, answer: Callable[[dict[str, Any]], int]) -> int:
+    path: Path = asked.job
     try:
         document = json.loads(path.read_text(encoding="utf-8-sig"))
     except (OSError, ValueError, RecursionError) as error:
@@ -49,7 +52,7 @@ def _answered(path: Path, answer: Callable[[dict[str, Any]], int]) -> int:
     try:
         return answer(document)
     except JobError as error:
-        return _write({"problems": error.problems}, 1)
+        return _write(reworded({"problems": error.problems}, wording(asked.words, document)), 1)
 
 
 def _print(paper: bytes, out: Path) -> int:

@@ -8,6 +8,7 @@ from collections.abc import Callable
 from typing import Any
 
 from plumpline import papers
+from plumpline.dialect import WORDINGS, reworded, wording
 from plumpline.job import file_problems
 from plumpline.layout.budget import Slices, to_its_end
 from plumpline.lengths import LengthError, read_length_full, write_length
@@ -26,7 +27,8 @@ def ask(request: str) -> str:
 
     Requests: {"do": "plan", "job", "effort"}, {"do": "check", "job"}, {"do": "read", "text", "unit"},
     {"do": "read-money", "text", "currency"}, {"do": "templates" or "sheet", "job", "paper", "cushion"}, whose
-    {"ok": {"pdf"}} is the file in base 64.
+    {"ok": {"pdf"}} is the file in base 64. Those with a job may say the "words" of the texts: "en-GB", as they are
+    left out, or "en-US".
     """
     try:
         wanted = json.loads(request)
@@ -36,6 +38,8 @@ def ask(request: str) -> str:
         return write_json(_problems("unknown-value", f"This request is none that can be answered: {error!r}."))
     if missing:
         return write_json(_problems("missing-field", f"This request does not say its {' and '.join(missing)}."))
+    if wanted.get("words", _FIRST) not in WORDINGS:
+        return write_json(_problems("unknown-value", f"The words can be: {', '.join(WORDINGS)}."))
     return write_json(do(wanted))
 
 
@@ -56,7 +60,7 @@ def _check(wanted: Json) -> Json:
     # A file is taken in whole or not at all, so a broken entry counts even where the rest could be answered.
     problems = file_problems(wanted["job"])
     if problems:
-        return {"problems": [problem.to_json() for problem in problems]}
+        return _worded(wanted, {"problems": [problem.to_json() for problem in problems]})
     return {"ok": {"version": wanted["job"]["version"]}}
 
 
@@ -77,6 +81,16 @@ def _read_money(wanted: Json) -> Json:
         return _problems(error.code, str(error))
 
 
+# The words of a request that does not say them.
+_FIRST = WORDINGS[0]
+
+
+def _worded(wanted: Json, reply: Json) -> Json:
+    """A reply in the words that the request asks for."""
+    language = wanted.get("words", _FIRST)
+    return reply if language == _FIRST else reworded(reply, wording(language, wanted["job"]))
+
+
 def _templates(wanted: Json) -> Json:
     return _paper(papers.templates, wanted)
 
@@ -85,13 +99,13 @@ def _sheet(wanted: Json) -> Json:
     return _paper(papers.sheet, wanted)
 
 
-def _paper(write: Callable[[Json, str, str | None], bytes], wanted: Json) -> Json:
+def _paper(write: Callable[[Json, str, str | None, str], bytes], wanted: Json) -> Json:
     if wanted["paper"] not in papers.PAPERS:
         return _problems("unknown-value", f"The paper can be: {', '.join(papers.PAPERS)}.")
     try:
-        pdf = write(wanted["job"], wanted["paper"], wanted.get("cushion"))
+        pdf = write(wanted["job"], wanted["paper"], wanted.get("cushion"), wanted.get("words", _FIRST))
     except JobError as error:
-        return {"problems": error.problems}
+        return _worded(wanted, {"problems": error.problems})
     return {"ok": {"pdf": b64encode(pdf).decode()}}
 
 
@@ -114,6 +128,7 @@ class PlanSession:
     """
 
     def __init__(self, wanted: Json) -> None:
+        self._wanted = wanted
         self.slices = self._plan(wanted["job"], wanted.get("effort", "full"))
         self._planning: Planning | None = None
         self._end: Json | None = None
@@ -122,9 +137,9 @@ class PlanSession:
     def _plan(self, job: Any, effort: Effort) -> Slices[Json]:
         try:
             self._planning = Planning(job, effort)
-            return {"ok": (yield from self._planning.steps())}
+            return _worded(self._wanted, {"ok": (yield from self._planning.steps())})
         except JobError as error:
-            return {"problems": error.problems, "cushions": covers(job)}
+            return _worded(self._wanted, {"problems": error.problems, "cushions": covers(job)})
 
     def step(self) -> bool:
         """Do a slice of the work; whether any is left."""
@@ -153,10 +168,10 @@ class PlanSession:
             pass
         self._told = self._planning.lengths if self._planning else []
         if self._end is None and self._planning:
-            return write_json({"ok": self._planning.answer(), "unfinished": True})
+            return write_json(_worded(self._wanted, {"ok": self._planning.answer(), "unfinished": True}))
         return write_json(self._end)
 
 
 def begin(request: str) -> PlanSession:
-    """Begin to answer a request for a plan, {"do": "plan", "job", "effort"} as text."""
+    """Begin to answer a request for a plan, {"do": "plan", "job", "effort", "words"} as text."""
     return PlanSession(json.loads(request))

@@ -4,10 +4,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from typing import TYPE_CHECKING, Any
 
 from plumpline import workroom
 from plumpline.cushions.made import Made
+from plumpline.dialect import WORDINGS, Wording, wording
 from plumpline.figures import counted, listed, size
 from plumpline.geometry import Point, room_within
 from plumpline.job import Job, name_of
@@ -25,7 +27,7 @@ PAPERS = ("a4", "letter")
 _MOST_SHEETS = 400
 
 
-def templates(job: dict[str, Any], paper: str = "a4", cushion: str | None = None) -> bytes:
+def templates(job: dict[str, Any], paper: str = "a4", cushion: str | None = None, words: str = WORDINGS[0]) -> bytes:
     """Full-size templates of every cover of a job, or of one `cushion` by its id, as the bytes of a PDF.
 
     Pieces that are alike share a template; a tapered cover has one of its corner besides. Raises as `sheet` does, and
@@ -39,20 +41,21 @@ def templates(job: dict[str, Any], paper: str = "a4", cushion: str | None = None
     if sheets > _MOST_SHEETS:
         text = f"These templates take {sheets} sheets: print those of one cover at a time, at most {_MOST_SHEETS}."
         raise JobError([Problem("/cushions", "too-many", text)])
-    return write_templates(_title(job), shapes, paper)
+    said = wording(words, job)
+    return write_templates(_title(job), [_reworded(shape, said) for shape in shapes], paper)
 
 
-def sheet(job: dict[str, Any], paper: str = "a4", cushion: str | None = None) -> bytes:
+def sheet(job: dict[str, Any], paper: str = "a4", cushion: str | None = None, words: str = WORDINGS[0]) -> bytes:
     """The workroom's sheet of every cover of a job, or of one `cushion` by its id, as the bytes of a PDF.
 
-    `paper` is "a4" or "letter". Raises `JobError` with every problem where there is nothing to print, `ValueError` for
-    a paper there is not.
+    `paper` is "a4" or "letter", `words` one of `dialect.WORDINGS`. Raises `JobError` with every problem where there is
+    nothing to print, `ValueError` for a paper or words there are not.
     """
     from plumpline.paper.workroom import write_sheets
 
     prepared, covers = _covers(job, paper, cushion)
     wanted = [one for one in workroom.sheets(prepared.covers, prepared.job) if one.bench.cover in covers]
-    return write_sheets(_title(job), wanted, paper)
+    return write_sheets(_title(job), wanted, paper, wording(words, job))
 
 
 def _covers(job: dict[str, Any], paper: str, cushion: str | None) -> tuple[Prepared, list[Made]]:
@@ -85,6 +88,11 @@ def _shapes(cover: Made, job: Job) -> Iterator[Template]:
         corner = next((mark for mark in pieces[0].marks if mark.kind == "taper"), None)
         if corner:
             yield _corner(cover, pieces, corner)
+
+
+def _reworded(shape: Template, said: Wording) -> Template:
+    marks = [replace(mark, text=said(mark.text)) for mark in shape.marks]
+    return replace(shape, title=said(shape.title), facts=tuple(map(said, shape.facts)), marks=tuple(marks))
 
 
 def _called(cover: Made, pieces: list[Piece]) -> str:

@@ -19,7 +19,8 @@ const called = (path) => (path === ALL ? say('paper.all') : nameOf(job.value, pa
 // The file of a paper; throws with the reason where it cannot be written.
 async function write(kind, path) {
   const cushion = path === ALL ? undefined : lastOf(path);
-  const { ok, problems } = await ask({ do: kind, job: job.value, paper: settings.value.paper, cushion });
+  const { paper, words } = settings.value;
+  const { ok, problems } = await ask({ do: kind, job: job.value, paper, cushion, words });
   if (problems) throw new Error(problems.map(({ text }) => text).join(' '));
   const what = say(`paper.${kind}File`);
   return paperFile(job.value, ok.pdf, path === ALL ? [what] : [called(path), what]);

@@ -4,9 +4,10 @@ import { batch, computed, effect, signal, untracked } from '../vendor/signals.mj
 import { ask, coreState, stopAsking } from '../boot/core.js';
 import { readAnswer, writeAnswer } from './record.js';
 import { job, openJob } from './session.js';
+import { settings } from './settings.js';
 import { note } from './shelf.js';
 
-// {id, about, effort, answer | null, problems}: `about` is the text of the document that was answered, `effort` is
+// {id, about, effort, answer | null, problems}: `about` is what was answered, the document and its words, `effort` is
 // 'quick', 'full', 'kept' from last time, or while a search goes on 'soFar', and 'stopped' once it was ended early.
 export const latest = signal(null);
 // What the core is at: {id, about, effort}, or null; and how far it is with it: {thousandths, cloths}, or null.
@@ -18,7 +19,9 @@ export const planError = signal(null);
 // The full plan is worth its time only while somebody looks at it.
 export const wantsFull = signal(false);
 
-const about = computed(() => (job.value ? JSON.stringify(job.value) : null));
+// The same job in other words has another answer.
+const inWords = (document) => `${settings.value.words} ${JSON.stringify(document)}`;
+const about = computed(() => (job.value ? inWords(job.value) : null));
 
 // The answer of the open job, be it of its last state or of one before; and whether it is of the last.
 export const answer = computed(() => (latest.value?.id === openJob.value?.id ? latest.value?.answer ?? null : null));
@@ -64,10 +67,11 @@ function hear(mine, { soFar, progress }) {
 
 async function request(effort) {
   const { id, job: document, revision } = openJob.value;
-  const mine = { id, about: JSON.stringify(document), effort, revision };
+  const mine = { id, about: inWords(document), effort, revision };
+  const question = { do: 'plan', job: document, effort, words: settings.value.words };
   asking.value = mine;
   try {
-    const reply = await ask({ do: 'plan', job: document, effort }, { replaces: 'plan', hear: (told) => hear(mine, told) });
+    const reply = await ask(question, { replaces: 'plan', hear: (told) => hear(mine, told) });
     if (asking.value !== mine) return;
     settle(reply.unfinished ? { ...mine, effort: 'stopped' } : mine, reply);
   } catch (error) {

@@ -2,6 +2,7 @@
 // and the papers of a job.
 import { ask, coreState } from '../boot/core.js';
 import { say } from '../words/words.js';
+import { settings } from './settings.js';
 
 const LARGEST = 5_000_000;
 const DEEPEST = 12;
@@ -43,7 +44,7 @@ function checkForm(job) {
 }
 
 async function checkByCore(job) {
-  const { problems: bad = [] } = await ask({ do: 'check', job });
+  const { problems: bad = [] } = await ask({ do: 'check', job, words: settings.value.words });
   if (bad.length > 0) throw new FileRefused(bad.map(({ at, text }) => say('file.at', { at, text })).join('\n'));
 }
 

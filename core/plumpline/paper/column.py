@@ -6,6 +6,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
+from plumpline.dialect import Wording
 from plumpline.geometry import Point
 from plumpline.paper.lettering import Lettering, lines_of
 from plumpline.paper.sheet import MM, Pen, Sheet
@@ -29,10 +30,14 @@ class Cell:
 
 
 class Column:
-    """Text between `top` and `bottom`, `width` wide from `left`; `turn` gives the next sheet when one is full."""
+    """Text between `top` and `bottom`, `width` wide from `left`; `turn` gives the next sheet when one is full.
 
-    def __init__(self, turn: Callable[[], Sheet], corner: Point, width: int, top: int) -> None:
+    Every text is put into the words of `said` first.
+    """
+
+    def __init__(self, turn: Callable[[], Sheet], corner: Point, width: int, top: int, said: Wording = str) -> None:
         self._turn = turn
+        self._said = said
         self._left, self._bottom = corner
         self._width = width
         self._top = top
@@ -50,7 +55,9 @@ class Column:
     def row(self, cells: Sequence[Cell]) -> int:
         """Texts side by side, each broken within its own share of the width; a row is not torn apart. Its height."""
         gap = 2 * MM
-        broken = [lines_of(cell.text, cell.lettering, self._width * cell.share // 100 - gap) for cell in cells]
+        room = [self._width * cell.share // 100 - gap for cell in cells]
+        texts = [self._said(cell.text) for cell in cells]
+        broken = [lines_of(*each) for each in zip(texts, (cell.lettering for cell in cells), room, strict=True)]
         height = max(len(lines) * cell.lettering.leading for cell, lines in zip(cells, broken, strict=True))
         self.need(height)
         left = self._left

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from plumpline.dialect import Wording
 from plumpline.figures import counted, told
 from plumpline.job import name_of
 from plumpline.paper.column import BODY, SECTION, STRONG, TITLE, Cell, Column
@@ -21,18 +22,18 @@ _BOX_SIDE = 35 * MM // 10
 _KEPT = 25 * MM  # a heading has at least so much of what it heads beneath it
 
 
-def write_sheets(title: str, sheets: Sequence[Sheet], paper: str) -> bytes:
-    """The PDF of the sheets, each beginning on a page of its own."""
+def write_sheets(title: str, sheets: Sequence[Sheet], paper: str, said: Wording = str) -> bytes:
+    """The PDF of the sheets, each beginning on a page of its own, in the words of `said`."""
     document = Document(title)
     for sheet in sheets:
-        _OnPaper(document, title, sheet, paper).write()
+        _OnPaper(document, title, sheet, paper, said).write()
     return document.to_bytes()
 
 
 class _OnPaper:
     """One sheet on as many pages as it takes."""
 
-    def __init__(self, document: Document, title: str, sheet: Sheet, paper: str) -> None:
+    def __init__(self, document: Document, title: str, sheet: Sheet, paper: str, said: Wording) -> None:
         self._document = document
         self._title = title
         self._sheet = sheet
@@ -40,7 +41,7 @@ class _OnPaper:
         self._pages = 0
         width, height = self._paper
         corner = _MARGIN, _FOOT + _MARGIN // 2
-        self._column = Column(self._turn, corner, width - 2 * _MARGIN, height - _MARGIN)
+        self._column = Column(self._turn, corner, width - 2 * _MARGIN, height - _MARGIN, said)
 
     def _turn(self) -> Page:
         """A new page with the label and its number at the foot."""
