@@ -1,4 +1,4 @@
-"""The command line: `python -m plumpline plan JOB.json` writes the answer as JSON, `templates` and `sheet` a PDF."""
+"""The command line: `python -m plumpline plan JOB.json` and `quote` write JSON, `templates` and `sheet` a PDF."""
 
 from __future__ import annotations
 
@@ -11,7 +11,8 @@ from typing import Any
 
 from plumpline.dialect import WORDINGS, reworded, wording
 from plumpline.papers import PAPERS, sheet, templates
-from plumpline.planning import plan
+from plumpline.planning import Effort, plan
+from plumpline.price import quote
 from plumpline.problems import JobError
 
 
@@ -20,21 +21,27 @@ def main(arguments: list[str] | None = None) -> int:
     parser = argparse.ArgumentParser(prog="plumpline", description="From a cushion job to the cloth to ask for.")
     commands = parser.add_subparsers(dest="command", required=True)
     planning = commands.add_parser("plan", help="the lay plan and the length to ask for")
-    planning.add_argument("--effort", choices=("quick", "full"), default="full", help="how long to look")
+    pricing = commands.add_parser("quote", help="the price, line by line")
+    for answering in (planning, pricing):
+        answering.add_argument("--effort", choices=("quick", "full"), default="full", help="how long to look")
     papers = [commands.add_parser(name, help=what) for name, (_, what) in _PAPERS.items()]
     for printing in papers:
         printing.add_argument("--paper", choices=PAPERS, default="a4", help="what it is printed on")
         printing.add_argument("--cushion", help="the id of one cover; without it all are printed")
         printing.add_argument("--out", type=Path, required=True, metavar="FILE", help="the PDF to write")
-    for command in (planning, *papers):
+    for command in (planning, pricing, *papers):
         command.add_argument("--words", choices=WORDINGS, default=WORDINGS[0], help="how the trade's words are said")
         command.add_argument("job", type=Path, metavar="JOB.json", help="a job document")
     asked = parser.parse_args(arguments)
-    if asked.command == "plan":
-        return _answered(asked, lambda job: _write(reworded(plan(job, asked.effort), wording(asked.words, job)), 0))
+    if asked.command in _ANSWERS:
+        answer = _ANSWERS[asked.command]
+        return _answered(asked, lambda job: _write(reworded(answer(job, asked.effort), wording(asked.words, job)), 0))
     write, _ = _PAPERS[asked.command]
     return _answered(asked, lambda job: _print(write(job, asked.paper, asked.cushion, asked.words), asked.out))
 
+
+# What is answered as JSON, by the command.
+_ANSWERS: dict[str, Callable[[dict[str, Any], Effort], dict[str, Any]]] = {"plan": plan, "quote": quote}
 
 # The papers, each by its command: what writes it, and what it is.
 _PAPERS = {

@@ -14,6 +14,7 @@ from plumpline.layout.budget import Slices, to_its_end
 from plumpline.lengths import LengthError, read_length_full, write_length
 from plumpline.money import MoneyError, read_money
 from plumpline.planning import Effort, Planning, covers
+from plumpline.price import priced
 from plumpline.problems import JobError
 from plumpline.spoken import speak_length
 
@@ -26,9 +27,9 @@ def ask(request: str) -> str:
     A job that cannot be planned yet still has the `cushions` of its answer beside the problems.
 
     Requests: {"do": "plan", "job", "effort"}, {"do": "check", "job"}, {"do": "read", "text", "unit"},
-    {"do": "read-money", "text", "currency"}, {"do": "templates" or "sheet", "job", "paper", "cushion"}, whose
-    {"ok": {"pdf"}} is the file in base 64. Those with a job may say the "words" of the texts: "en-GB", as they are
-    left out, or "en-US".
+    {"do": "read-money", "text", "currency"}, {"do": "quote", "job", "bought"} for lengths in nm by the id of the cloth,
+    {"do": "templates" or "sheet", "job", "paper", "cushion"}, whose {"ok": {"pdf"}} is the file in base 64. Those with
+    a job may say the "words" of the texts: "en-GB", as they are left out, or "en-US".
     """
     try:
         wanted = json.loads(request)
@@ -91,6 +92,17 @@ def _worded(wanted: Json, reply: Json) -> Json:
     return reply if language == _FIRST else reworded(reply, wording(language, wanted["job"]))
 
 
+def _quote(wanted: Json) -> Json:
+    """The price for lengths that were planned before, so that nothing is planned anew while prices change."""
+    bought = wanted["bought"]
+    if not isinstance(bought, dict) or not all(type(nm) is int and nm >= 0 for nm in bought.values()):
+        return _problems("unknown-value", "What is bought is told in whole nm, by the id of each cloth.")
+    try:
+        return _worded(wanted, {"ok": priced(wanted["job"], bought)})
+    except JobError as error:
+        return _worded(wanted, {"problems": error.problems})
+
+
 def _templates(wanted: Json) -> Json:
     return _paper(papers.templates, wanted)
 
@@ -116,6 +128,7 @@ _REQUESTS: dict[object, tuple[Any, ...]] = {
     "read": (_read, "text"),
     "templates": (_templates, "job", "paper"),
     "sheet": (_sheet, "job", "paper"),
+    "quote": (_quote, "job", "bought"),
     "read-money": (_read_money, "text", "currency"),
 }
 

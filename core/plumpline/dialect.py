@@ -58,7 +58,7 @@ _TEXTS = (
     *("rule", "size", "text", "title", "twins", "when", "working"),
 )
 # Where a job keeps what its maker wrote, which nobody rewords.
-_OWN = ("name", "client", "notes")
+_OWN = ("name", "client", "notes", "text")
 
 
 def wording(language: str, job: Any) -> Wording:

@@ -12,6 +12,8 @@ from plumpline.lengths import LengthError, read_length_full
 from plumpline.problems import Problem
 
 _SHARE = re.compile(r"(?:(\d{1,9})/(\d{1,9})|(\d{0,3}(?:[.,]\d{1,9})?)( ?%)?)")
+_NUMBER = re.compile(r"\d{1,5}(?:[.,]\d{1,3})?")
+_LARGEST_RATE = 10
 _RATIO = re.compile(r"\d{1,2}(?:[.,]\d{1,6})?")
 _LARGEST_RATIO = 10
 _RUN = re.compile(r"(\d{1,4})/(\d{1,4})")
@@ -161,6 +163,43 @@ def _share(value: object, _: Field, at: str, reading: Reading) -> Fraction | Non
     return share
 
 
+def _rate(value: object, _: Field, at: str, reading: Reading) -> Fraction | None:
+    """A part or a multiple of a price: "0.5", "50 %", "150 %". From 1 up it has to say its % to be understood."""
+    match = _SHARE.fullmatch(value.strip()) if isinstance(value, str) else None
+    rate = _share_value(match) if match else None
+    says_so = match is not None and match[4] is not None
+    if rate is not None and rate <= _LARGEST_RATE and (rate < 1 or says_so):
+        return rate
+    code, text = "not-a-fraction", f"“{_shown(value)}” is not a part of a price: write 0.2, or 20 %."
+    if rate is not None and not says_so:
+        code = "ambiguous-rate"
+        text = f"“{_shown(value)}” may mean hundredths or how many times: write it with its sign, as 20 %."
+    reading.problem(at, code, text)
+    return None
+
+
+def _number(value: object, _: Field, at: str, reading: Reading) -> Fraction | None:
+    """How many, with decimals: "12", "7.5", "7,5"; a mark before three figures is asked about."""
+    match = _NUMBER.fullmatch(value.strip()) if isinstance(value, str) else None
+    if match is None:
+        reading.problem(at, "not-a-number", f"“{_shown(value)}” is not a number of them: write 12, or 7.5.")
+        return None
+    number = match[0].replace(",", ".")
+    whole, _point, part = number.partition(".")
+    if len(part) == 3 and not whole.startswith("0"):
+        text = f"“{match[0]}” may mean thousands or decimals. Write {whole}{part} or {whole}.{part.rstrip('0') or '0'}."
+        reading.problem(at, "ambiguous-amount", text)
+        return None
+    return Fraction(number)
+
+
+def _flag(value: object, entry: Field, at: str, reading: Reading) -> bool | None:
+    if isinstance(value, bool):
+        return value
+    reading.problem(at, "unknown-value", f"“{entry.name}” is true or false, not “{_shown(value)}”.")
+    return None
+
+
 def _share_value(match: re.Match[str]) -> Fraction | None:
     top, bottom, decimal, percent = match.groups()
     if top is not None:
@@ -249,6 +288,19 @@ def _corners(value: object, entry: Field, at: str, reading: Reading) -> list[int
     return [corner for corner in found if corner is not None]
 
 
+def _ids(value: object, entry: Field, at: str, reading: Reading) -> list[str] | None:
+    if not isinstance(value, list) or len(value) > _MOST_ENTRIES:
+        reading.problem(at, "not-a-job", f"“{entry.name}” is a list of at most {_MOST_ENTRIES} names.")
+        return None
+    found = [_identity(item, entry, f"{at}/{index}", reading) for index, item in enumerate(value)]
+    return [name for name in found if name is not None]
+
+
+def _apart(value: object, _: Field, _at: str, _reading: Reading) -> object:
+    """What another door reads: nothing is said of it here."""
+    return value
+
+
 def _kept(value: object, entry: Field, at: str, reading: Reading) -> object:
     text = f"“{entry.name}” is kept with the job, but this version does not look at it yet."
     reading.questions.append(Problem(at, "not-used-yet", text))
@@ -267,6 +319,9 @@ _READERS = {
     "signed": _signed,
     "grid": _grid,
     "share": _share,
+    "rate": _rate,
+    "number": _number,
+    "flag": _flag,
     "ratio": _ratio,
     "run": _run,
     "amount": _identity,
@@ -277,5 +332,7 @@ _READERS = {
     "diagonals": _diagonals,
     "corner": _corner,
     "corners": _corners,
+    "ids": _ids,
+    "apart": _apart,
     "kept": _kept,
 }

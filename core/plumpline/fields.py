@@ -19,11 +19,13 @@ class Field:
 
     `kind` is one of: `text`, `id`, `length` (0 or more), `positive` (a length above 0), `signed` (a length that may be
     negative), `by_side` (one length for width and height, or an object of both), `grid` (a length or "0"), `share` (a
-    fraction lost, from 0 up to but not including 1, as text), `ratio` (from 1 to 10, as text or a number), `run` (a
+    fraction lost, from 0 up to but not including 1, as text), `rate` (a fraction that may reach 10, as text: "0.5" or
+    "50 %"), `number` (of minutes or miles, 0 or more, as text), `flag` (true or false), `ratio` (from 1 to 10, as text
+    or a number), `run` (a
     fraction of a side or a length), `count` (a whole number from 1), `choice`, `amount` (money as text), `currency`,
     `object`, `list`, `lengths` (one above 0 after the other, "" where the tape has not been laid yet), `diagonals` (two
-    corners and a length each), `corner` (the number of one, from 0), `corners`, `kept` (stored and passed on, not
-    looked at yet), `constant`.
+    corners and a length each), `corner` (the number of one, from 0), `corners`, `ids`, `kept` (stored and passed on,
+    not looked at yet), `apart` (read by a door of its own, with a table of its own), `constant`.
     """
 
     name: str
@@ -347,6 +349,143 @@ CLOTH = (
     Field("piece", "kept", "A length in hand."),
 )
 
+# Where a price is by a length, the length it is for.
+BY_LENGTH = ("ft", "yd", "m")
+
+BY_DISTANCE = (
+    Field("amount", "amount", "What one of them costs the client.", required=True),
+    Field("per", "choice", "The unit of distance it is for.", required=True, choices=("mi", "km")),
+)
+
+BY_CLOTH = (
+    Field("amount", "amount", "What one of them costs the client.", required=True),
+    Field("per", "choice", "The unit of length it is for.", required=True, choices=("yd", "m")),
+)
+
+RATES = (
+    Field("hour", "amount", "What an hour of the maker's work costs."),
+    Field("overhead", "amount", "What the workroom costs in each hour of work: rent, power, machines."),
+    Field("handling", "object", "What cloth the client brings costs, for its length.", fields=BY_CLOTH),
+    Field("travel", "object", "What a mile or a kilometre on the road costs.", fields=BY_DISTANCE),
+)
+
+MINUTES = (Field("minutes", "number", "How many minutes one takes.", required=True),)
+
+MINUTES_BY_LENGTH = (
+    *MINUTES,
+    Field("per", "choice", "The length that the minutes are for.", required=True, choices=BY_LENGTH),
+)
+
+# The work there is to price, in the order of the bench; what is counted by its length has its minutes by it.
+OPERATIONS = (
+    Field("consult", "object", "Talking the job through and measuring: once.", fields=MINUTES),
+    Field("order", "object", "Ordering and checking a cloth: each.", fields=MINUTES),
+    Field("press_cloth", "object", "Pressing the cloth before it is cut, by its length.", fields=MINUTES_BY_LENGTH),
+    Field("square", "object", "Squaring the ends of a cloth: each cloth.", fields=MINUTES),
+    Field("place", "object", "Placing a panel by its pattern: each such panel.", fields=MINUTES),
+    Field("cut", "object", "Cutting out: each panel.", fields=MINUTES),
+    Field("overlock", "object", "Overlocking, by the length of the edges.", fields=MINUTES_BY_LENGTH),
+    Field("make_piping", "object", "Making piping, by its length.", fields=MINUTES_BY_LENGTH),
+    Field("attach_piping", "object", "Attaching piping or trim, by the edge.", fields=MINUTES_BY_LENGTH),
+    Field("frill", "object", "Hemming, gathering and attaching a frill, by the edge.", fields=MINUTES_BY_LENGTH),
+    Field("zip", "object", "Putting in a zip: each.", fields=MINUTES),
+    Field("close", "object", "Making any other closure: each.", fields=MINUTES),
+    Field("make_up", "object", "Making up, by the length of the seams.", fields=MINUTES_BY_LENGTH),
+    Field("corners", "object", "Trimming and turning corners: each.", fields=MINUTES),
+    Field("fill", "object", "Filling: each cover.", fields=MINUTES),
+    Field("press", "object", "Pressing what is made: each cover.", fields=MINUTES),
+    Field("label", "object", "Sewing in the label: each cover.", fields=MINUTES),
+    Field("pack", "object", "Packing: each cover.", fields=MINUTES),
+    Field("deliver", "object", "Delivering: once.", fields=MINUTES),
+    Field("fit", "object", "Fitting at the client's: each cover.", fields=MINUTES),
+)
+
+EACH = (Field("amount", "amount", "What one costs the maker.", required=True),)
+
+EACH_OR_BY_LENGTH = (
+    *EACH,
+    Field("per", "choice", "Whether that is for one of them, or for a length.", choices=("each", *BY_LENGTH)),
+)
+
+# What is bought beside the cloth, by the kind that the list of materials gives it.
+PRICES = (
+    Field("thread", "object", "A spool of thread.", fields=EACH),
+    Field("needle", "object", "A machine needle.", fields=EACH),
+    Field("zip", "object", "A zip, or zip chain by the length.", fields=EACH_OR_BY_LENGTH),
+    Field("trim", "object", "A pack of trim, or trim by the length.", fields=EACH_OR_BY_LENGTH),
+    Field("cord", "object", "Piping cord by the length, or for each ring.", fields=EACH_OR_BY_LENGTH),
+    Field("buttons", "object", "A button.", fields=EACH),
+    Field("ties", "object", "Tape for ties by the length, or for each tie.", fields=EACH_OR_BY_LENGTH),
+    Field("label", "object", "A label to sew in.", fields=EACH),
+    Field("pad", "object", "A pad.", fields=EACH),
+    Field("filling", "object", "The filling of one pad.", fields=EACH),
+)
+
+MARKUP = (
+    Field("cloth", "rate", "What is put on the price of cloth."),
+    Field("materials", "rate", "What is put on the price of all else that is bought."),
+    Field("work", "rate", "What is put on the hours and the overhead."),
+)
+
+EXTRA = (
+    Field("on", "flag", "Whether it is charged in this job."),
+    Field("amount", "amount", "What it adds for each cover that it is for."),
+    Field("rate", "rate", "What it adds, as a part of the work on those covers."),
+)
+
+EXTRAS = (
+    Field("piping", "object", "Covers with piping.", fields=EXTRA),
+    Field("matching", "object", "Covers whose pattern is matched or centred.", fields=EXTRA),
+    Field("velvet", "object", "Covers in velvet, or any cloth that is slow to sew.", fields=EXTRA),
+    Field("contrast", "object", "Covers cut from more than one cloth that shows.", fields=EXTRA),
+    Field("rush", "object", "All covers, wanted sooner.", fields=EXTRA),
+)
+
+ITEM = (
+    Field("text", "text", "What it is."),
+    Field("amount", "amount", "What one costs: the maker if it is bought, the client if it is made.", required=True),
+    Field("count", "count", "How many."),
+    Field("kind", "choice", "Something bought, with the mark-up of materials, or work.", choices=("bought", "work")),
+)
+
+TRAVEL = (
+    Field("distance", "number", "How far one way there and back is."),
+    Field("trips", "count", "How often it is driven."),
+)
+
+DISCOUNT = (
+    Field("rate", "rate", "As a part of all lines."),
+    Field("amount", "amount", "As an amount."),
+)
+
+TAX = (
+    Field("rate", "rate", "The rate of the tax."),
+    Field("included", "flag", "Whether the prices entered here have the tax in them."),
+    Field("rounding", "choice", "Whether it is rounded line by line or once.", choices=("line", "document")),
+)
+
+DEPOSIT = (
+    Field("materials", "rate", "Which part of the materials is paid beforehand."),
+    Field("making", "rate", "Which part of all else is paid beforehand."),
+)
+
+# The price of a job, read by `price` alone: no plan looks at it.
+QUOTE = (
+    Field("currency", "currency", "The currency of the price; left out, that of the cloths."),
+    Field("rates", "object", "What the maker's hours and ways cost.", fields=RATES),
+    Field("operations", "object", "The maker's own minutes for each piece of work.", fields=OPERATIONS),
+    Field("prices", "object", "What is paid for all that is bought beside the cloth.", fields=PRICES),
+    Field("markup", "object", "What is put on top of what things cost.", fields=MARKUP),
+    Field("client_cloths", "ids", "The cloths that the client brings."),
+    Field("extras", "object", "What is charged beside, switched on for this job.", fields=EXTRAS),
+    Field("items", "list", "Anything else on the bill.", fields=ITEM),
+    Field("travel", "object", "The way to the client.", fields=TRAVEL),
+    Field("minimum", "amount", "The least that a job is charged."),
+    Field("discount", "object", "What is taken off.", fields=DISCOUNT),
+    Field("tax", "object", "The tax on the price.", fields=TAX),
+    Field("deposit", "object", "What is paid before the work begins.", fields=DEPOSIT),
+)
+
 JOB = (
     Field("format", "constant", "Always plumpline-job.", required=True, choices=(FORMAT,)),
     Field("version", "constant", "The version of this document.", required=True, choices=(str(VERSION),)),
@@ -359,5 +498,5 @@ JOB = (
     Field("grid", "grid", "Cut sizes are rounded up to this; 0 for none."),
     Field("cushions", "list", "The covers to make.", required=True, fields=CUSHION),
     Field("cloths", "list", "The cloths they are cut from.", required=True, fields=CLOTH),
-    Field("quote", "kept", "Rates and extras of the price."),
+    Field("quote", "apart", "Rates and extras of the price: see `QUOTE`."),
 )

@@ -73,6 +73,15 @@ def _overlocked(covers: Sequence[Made], job: Job) -> list[Seam]:
     return [Overlocked(length, thickness) for thickness, length in edges.items()]
 
 
+def overlocked_length(covers: Sequence[Made], job: Job) -> int:
+    """All edges that are overlocked, in nm."""
+    total = 0
+    for cover in covers:
+        for _, length in _overlocked_on(cover, job):
+            total += length
+    return total
+
+
 # Layers whose pieces have no edge of their own to overlock: a lining is one with its face, an interlining ends before.
 _WITHOUT_EDGES = ("lining", "interlining")
 
@@ -112,9 +121,14 @@ def zips(covers: Sequence[Made], job: Job) -> Iterator[Material]:
     )
 
 
+def counter_unit(units: str) -> str:
+    """What is bought by the length is measured at the counter in this unit."""
+    return "yd" if units == "in" else "m"
+
+
 def _by_the_length(nm: int, units: str) -> str:
     """A length to buy in the words of the counter: "2 7/8 yd", "1.78 m"."""
-    return write_length_up(nm, "yd" if units == "in" else "m")
+    return write_length_up(nm, counter_unit(units))
 
 
 def trimmings(covers: Sequence[Made], job: Job) -> Iterator[Material]:

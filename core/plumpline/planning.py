@@ -58,7 +58,7 @@ class Planning:
         self.document = job
         self.effort = effort
         self.prepared = prepared
-        self._problems = list(prepared.problems)
+        self.problems = list(prepared.problems)
         self._planners: list[ClothPlanner] = []
         # What is said about each cloth beside its plan, as far as that is known.
         self._said: list[list[notices.Notice]] = []
@@ -68,18 +68,28 @@ class Planning:
 
     def steps(self) -> Slices[dict[str, Any]]:
         """Plan slice by slice: the answer in the end."""
+        yield from self.plans()
+        if self.effort == "full":
+            for number, planner in enumerate(self._planners):
+                yield from self._look_for_ways_out(number, planner.plan())
+        return self.answer()
+
+    def plans(self) -> Slices[None]:
+        """The lay plan of every cloth alone, slice by slice; what is bought of each is `bought` then."""
         planned = yield from self._first_plans()
         if not planned:
-            raise JobError(self._problems or [_NO_COVER])
+            raise JobError(self.problems or [_NO_COVER])
         self._said = [_first_notices(one, self.prepared) for one in planned]
         self._planners = [ClothPlanner(one.cloth, one.pieces, one.strips, _FULL_WORK, one) for one in planned]
         if self.effort == "full":
             yield
             for planner in self._planners:
                 yield from planner.steps()
-            for number, planner in enumerate(self._planners):
-                yield from self._look_for_ways_out(number, planner.plan())
-        return self.answer()
+
+    @property
+    def bought(self) -> dict[str, int]:
+        """The length to buy of each cloth that is planned, in nm by its id."""
+        return {planner.cloth.id: planner.buy for planner in self._planners}
 
     def _first_plans(self) -> Slices[list[ClothPlan]]:
         """The first good plan of every cloth that can be planned; why the others cannot be is kept."""
@@ -90,7 +100,7 @@ class Planning:
                 if isinstance(outcome, ClothPlan):
                     planned.append(outcome)
                 else:
-                    self._problems.extend(outcome)
+                    self.problems.extend(outcome)
         return planned
 
     def _look_for_ways_out(self, number: int, planned: ClothPlan) -> Slices[None]:
@@ -132,7 +142,7 @@ class Planning:
 
     def answer(self) -> dict[str, Any]:
         """The answer as it stands."""
-        said = [notices.stop(problem) for problem in self._problems]
+        said = [notices.stop(problem) for problem in self.problems]
         for about in self._said:
             said += about
         planned = [planner.plan() for planner in self._planners]

@@ -24,6 +24,10 @@ CODES: dict[str, str] = {
     "not-a-fraction": "The text cannot be read as a fraction.",
     "not-a-count": "The number of pieces is not a whole number from 1 up.",
     "not-an-amount": "The text cannot be read as an amount of money.",
+    "ambiguous-amount": "An amount, or a number, that can be read as thousands or as decimals.",
+    "ambiguous-rate": "A part of a price that can be read as hundredths or as a multiple.",
+    "other-currency": "A cloth is priced in another currency than the job.",
+    "not-a-number": "The text cannot be read as a number.",
     "not-text": "A text was expected.",
     "no-such-cloth": "A cover names a cloth that the job does not have.",
     "no-such-corner": "A corner or side is named that the outline does not have.",
@@ -67,6 +71,10 @@ CODES: dict[str, str] = {
     "start-unknown": "A whole repeat is added because nobody knows where the first cut will fall.",
     "far-above-the-floor": "The length is many times what the area of the panels needs.",
     "not-used-yet": "A part of the document that this version keeps but does not look at.",
+    # about the price
+    "no-price": "Something that is bought or done has no price yet, so the total is without it.",
+    "example-minutes": "The minutes of some work are examples, not the maker's own.",
+    "no-such-cover": "An extra is switched on that no cover of the job is for.",
 }
 
 

@@ -6,9 +6,10 @@ from pathlib import Path
 
 import pytest
 from jobs import EXAMPLES, changed, example
+from quotes import FULL
 
 import plumpline
-from plumpline import plan
+from plumpline import plan, quote
 from plumpline.schema import job_schema
 
 FOLDER = Path(plumpline.__file__).parent / "schema"
@@ -33,8 +34,21 @@ def test_every_example_and_its_answer_are_valid(path):
 
 
 @pytest.mark.reference
+@pytest.mark.parametrize("rounding", ["line", "document"])
+def test_a_job_with_a_price_and_the_price_are_valid(rounding):
+    from jsonschema import Draft202012Validator
+
+    document = {**example("reading-corner"), "quote": {**FULL, "tax": {"rate": "20 %", "rounding": rounding}}}
+    Draft202012Validator(job_schema()).validate(document)
+    prices = Draft202012Validator(json.loads((FOLDER / "quote.schema.json").read_text(encoding="utf-8")))
+    prices.validate(quote(document, "quick"))
+    prices.validate(quote({**document, "quote": {"currency": "USD"}}, "quick"))
+
+
+@pytest.mark.reference
 @pytest.mark.parametrize(
-    ("at", "value"), [("/units", "ell"), ("/cushions/0/quantity", 0), ("/selvege", "1 in"), ("/version", 2)]
+    ("at", "value"),
+    [("/units", "ell"), ("/cushions/0/quantity", 0), ("/selvege", "1 in"), ("/version", 2), ("/quote/tip", "1")],
 )
 def test_the_schema_refuses_what_the_core_refuses(at, value):
     from jsonschema import Draft202012Validator

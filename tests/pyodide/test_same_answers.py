@@ -51,7 +51,8 @@ def in_pyodide(dist: Path, tmp_path_factory: pytest.TempPathFactory) -> dict[str
 
 
 @pytest.mark.parametrize(
-    ("asked", "holds"), [("quick", "cloths"), ("full", "cloths"), ("templates", "pdf"), ("sheet", "pdf")]
+    ("asked", "holds"),
+    [("quick", "cloths"), ("full", "cloths"), ("templates", "pdf"), ("sheet", "pdf"), ("quote", "lines")],
 )
 @pytest.mark.parametrize("name", JOBS)
 def test_a_job_gets_the_same_answer_byte_for_byte_everywhere(

@@ -14,8 +14,8 @@ from plumpline.cushions.catalogue import KINDS
 from plumpline.fields import CLOSURE, FACES_OF, INSERT, JOB, Field
 
 EXAMPLES = sorted((Path(__file__).resolve().parents[2] / "core/plumpline/schema/examples").glob("job-*.json"))
-# What is kept but not looked at yet, what a document always says, and what only names an entry.
-NOT_ENTERED = {"kept", "constant"}
+# What is kept but not looked at yet, what is read by a door without a screen so far, and what a document always says.
+NOT_ENTERED = {"kept", "apart", "constant"}
 # Where the places of a list of plain values have a control each.
 PLACES = {"lengths": "/*", "diagonals": "/*/*"}
 LISTS = {"cushions", "cloths", "motifs", "flaws"}

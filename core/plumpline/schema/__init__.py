@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from plumpline.fields import JOB, VERSION, Field
+from plumpline.fields import JOB, QUOTE, VERSION, Field
 
 Schema = dict[str, Any]
 
@@ -15,6 +15,8 @@ _TEXTS = {
     "grid": "A length as text with its unit, or “0” for none.",
     "share": "A share as text, from 0 up to but not including 1: “0.03”.",
     "ratio": "A number from 1 to 10, also as text: “2.5”.",
+    "rate": "A part of a price as text: “0.2” or “20 %”; from 1 up with its sign, “150 %”.",
+    "number": "A number as text, with decimals where it has some: “7.5”.",
     "run": "A fraction of the side as text, “1/4”, or a length with its unit.",
     "amount": "An amount of money as text with the decimals of its currency.",
     "currency": "A currency code of ISO 4217.",
@@ -67,8 +69,14 @@ def _value(field: Field) -> Schema:
         return {"type": "integer", "minimum": 1}
     if field.kind == "ratio":
         return {"type": ["string", "number"], **_note(field)}
+    if field.kind == "flag":
+        return {"type": "boolean"}
+    if field.kind == "ids":
+        return {"type": "array", "items": {"type": "string", "minLength": 1}}
     if field.kind == "kept":
         return {}
+    if field.kind == "apart":
+        return _object(QUOTE)
     return {"type": "string", "minLength": 0 if field.kind == "text" else 1, **_note(field)}
 
 
