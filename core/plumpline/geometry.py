@@ -162,6 +162,28 @@ def _joined_up(stretches: Sequence[Point]) -> list[Point]:
     return found
 
 
+def cut_level(outline: Sequence[Point], level: int, way: int) -> list[tuple[Point, int]]:
+    """What of an outline lies above a level line (`way` 1) or below it (-1): its corners, each with the number of the
+    side that goes on from there, -1 for the line itself.
+
+    The line may cross two sides and no more.
+    """
+    found: list[tuple[Point, int]] = []
+    for side, ends in enumerate(sides_of(outline)):
+        here, there = ((y - level) * way for _, y in ends)
+        if here >= 0:
+            found.append((ends[0], -1 if here == 0 and there < 0 else side))
+        if here * there < 0:
+            found.append((at_level(*ends, level), side if there > 0 else -1))
+    return found
+
+
+def at_level(one: Point, other: Point, level: int) -> Point:
+    """Where the straight way between two points that are not level with each other comes to this height."""
+    (ax, ay), (bx, by) = one, other
+    return round_half_even(ax + Fraction((bx - ax) * (level - ay), by - ay)), level
+
+
 def mirrored(outline: Sequence[Point], width: int) -> tuple[Point, ...]:
     """The outline seen from behind, within a box so wide: still anticlockwise, from the same first corner on.
 

@@ -106,6 +106,7 @@ def parts_of(cushion, job):
         ("boxed", "rectangle"): boxed_apart,
         ("boxed", "round"): boxed_in_one_band,
         ("boxed", "polygon"): boxed_outline,
+        ("knife-edge", "polygon"): flat_outline,
         ("bolster", "bolster"): bolster,
     }[cushion["kind"], cushion["insert"]["shape"]]
     allow = Allowances(cushion, job)
@@ -343,26 +344,63 @@ def boxed_in_one_band(cushion, allow):
     return [front, *back, *ring, *halves]
 
 
-def boxed_outline(cushion, allow):
-    """A boxed seat of straight sides at the size of its pad, with a zip in its boxing, which is joined at corners."""
-    cover, insert, seam = cushion["cover"], cushion["insert"], allow.seam
+def flat_outline(cushion, allow):
+    """A knife-edge cover of straight sides at the size of its pad, which closes across its back."""
+    assert in_back(allow), "that is all that is worked out here"
+    return outlined_faces(cushion, allow)
+
+
+def outlined_faces(cushion, allow):
+    """Front and back of straight sides in both hands; a back that closes across it is cut in two by a level line."""
     mirrored = cushion.get("mirrored", 0)
-    corners, apart = corners_of(insert)
-    width, length = box_around(moved_out(corners, seam))
+    corners, apart = corners_of(cushion["insert"])
+    cut = moved_out(corners, allow.seam)
     hands = {"": cushion["quantity"] - mirrored, "-mirrored": mirrored}
-    plates = [
-        Part(f"{part}{hand}", cover[part], width, length, None, drawn=2 * apart + 100, count=count)
-        for part in ("front", "back")
+    whole = box_around(cut)
+    sizes = {"front": whole, **(halves_of(cut, allow) if in_back(allow) else {"back": whole})}
+    return [
+        Part(f"{name}{hand}", cushion["cover"][name[:5].rstrip("-")], *size, None, drawn=2 * apart + 100, count=count)
+        for name, size in sizes.items()
         for hand, count in hands.items()
         if count
     ]
+
+
+def halves_of(cut, allow):
+    """The boxes of both pieces of a back that overlap: (cut length + overlap + 2 hems) ÷ 2 high, each as wide as the
+    outline is, cut, anywhere on its own side of where its hem is folded; the hem lies within that."""
+    low, high = min(corner.imag for corner in cut), max(corner.imag for corner in cut)
+    each = (high - low + nm(allow.closure["overlap"])) / 2 + allow.hem
+    folds = {"back-1": (high - each + allow.hem, 1), "back-2": (low + each - allow.hem, -1)}
+    return {name: (width_beyond(cut, *fold), each) for name, fold in folds.items()}
+
+
+def width_beyond(cut, level, way):
+    """How wide an outline reaches above a level (`way` 1) or below it (-1)."""
+    across = [corner.real for corner in cut if (corner.imag - level) * way >= 0]
+    for one, other in zip(cut, [*cut[1:], cut[0]], strict=True):
+        if min(one.imag, other.imag) < level < max(one.imag, other.imag):
+            share = (level - one.imag) / (other.imag - one.imag)
+            across.append((one + (other - one) * share).real)
+    return max(across) - min(across)
+
+
+def boxed_outline(cushion, allow):
+    """A boxed seat of straight sides at the size of its pad, whose boxing is joined at corners."""
+    cover, insert, seam = cushion["cover"], cushion["insert"], allow.seam
+    plates = outlined_faces(cushion, allow)
     sides = [nm(side) for side in insert["sides"]]
-    at, returns, thick = allow.closure["side"], nm(cover["boxing"]["returns"]), nm(insert["thickness"])
-    after = [*sides[at + 1 :], *sides[:at]]
-    around = [after[0] - returns, *after[1:-1], after[-1] - returns]
-    face, half = cover["sides"], Fraction(thick + 2 * seam, 2) + allow.closing
-    wide, high, middle = sides[at] + 2 * (returns + seam), thick + 2 * seam, Fraction(1, 2)
-    halves = [Part(f"zip-band-{number}", face, wide, half, middle, freely=True) for number in (1, 2)]
+    face, thick = cover["sides"], nm(insert["thickness"])
+    high, middle, halves = thick + 2 * seam, Fraction(1, 2), []
+    if in_back(allow):
+        back = 2  # the side that runs furthest to the left, in the seats that are worked out here
+        around = [*sides[back:], *sides[:back]]
+    else:
+        at, returns = allow.closure["side"], nm(cover["boxing"]["returns"])
+        after = [*sides[at + 1 :], *sides[:at]]
+        around = [after[0] - returns, *after[1:-1], after[-1] - returns]
+        wide, half = sides[at] + 2 * (returns + seam), Fraction(high, 2) + allow.closing
+        halves = [Part(f"zip-band-{number}", face, wide, half, middle, freely=True) for number in (1, 2)]
     bands = [
         Part(f"boxing-{number}", face, stretch + 2 * seam, high, middle, freely=True)
         for number, stretch in enumerate(around, 1)

@@ -360,7 +360,7 @@ def test_what_an_outline_cannot_be_given_is_said_at_its_field():
     assert refused(seat(cover={"smaller_by": "40 in"}))["cover/smaller_by"][0] == "nothing-left"
     assert "loses a side" in refused(of_corners(ELL, [3], cover={"smaller_by": "22 in"}))["cover/smaller_by"][1]
     assert refused(seat(quantity=1, mirrored=2))["mirrored"][0] == "rules-contradict"
-    assert refused(seat(cover={"closure": {"kind": "envelope"}}))["cover/closure/kind"][0] == "unknown-value"
+    assert refused(seat(cover={"closure": {"kind": "ties"}}))["cover/closure/kind"][0] == "unknown-value"
     closure = {"kind": "zip"}
     boxing = {"returns": "40 in"}
     far = refused(seat(cover={"closure": closure, "boxing": boxing}))["cover/boxing/returns"]

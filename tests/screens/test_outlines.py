@@ -176,6 +176,54 @@ def test_the_entry_of_an_outline_is_whole_at_every_width(handset: Phone, maker: 
         assert maker.page.evaluate(CUT_OFF) == []
 
 
+def lines_across(page: Page) -> list[list[list[float]]]:
+    """The lines of a flap as they are drawn, each from its left to its right end, in px."""
+    drawn = page.locator(".cushion-drawing .drawing-flap").get_attribute("d") or ""
+    runs = [[[float(number) for number in point.split()] for point in run.split("L")] for run in drawn.split("M")[1:]]
+    return [[run[0], run[-1]] for run in runs]
+
+
+def close_by(maker: Maker, choices: dict[str, str]) -> None:
+    for row, choice in choices.items():
+        maker.touch(maker.row(row))
+        maker.choose(choice)
+        maker.press("job.done")
+
+
+def test_a_trapezoid_closes_across_its_back_by_touch_and_is_drawn_so(maker: Maker) -> None:
+    """A trapezoid 40 in at the front, 20 at the back and 24 deep, with sides of 26: its flaps, 5 in over each other,
+    end where it is 32 1/12 and 27 11/12 in wide, and where a zip halves it, it is 30."""
+    maker.start_job()
+    maker.choose(PICTURES["knife-edge polygon"])
+    sides = {"side BC": "40 in", "side CD": "26 in", "side DA": "20 in", "diagonal AC": "26 in"}
+    for following, length in {**sides, "diagonal BD": "38 3/8 in", "how many": "38 3/8 in"}.items():
+        maker.tape(length)
+        maker.press("measure.next", next=following)
+    maker.go_to("cover")
+    maker.touch(maker.row("Smaller than the pad by"))
+    maker.tape("0 in")
+    maker.press("job.done")
+    close_by(maker, {"Closing": "Envelope back"})
+    expect(maker.row("Overlap")).to_contain_text("5 in", timeout=ANSWER_MS)
+    expect(maker.row("Closed at")).to_contain_text("Across the back", timeout=ANSWER_MS)
+    expect(maker.row("Closed at side")).to_have_count(0)
+    expect(maker.page.locator("[data-closing=envelope]")).to_be_visible()
+    lower, upper = sorted(lines_across(maker.page), key=lambda line: -line[0][1])
+    assert lower[0][1] == lower[1][1] > upper[0][1] == upper[1][1]
+    long, short = (line[1][0] - line[0][0] for line in (lower, upper))
+    assert abs(short / long - 335 / 385) < 0.01
+    maker.go_to("make")
+    expect(maker.page.get_by_text("envelope back, 5 in overlap", exact=False).first).to_be_visible(timeout=ANSWER_MS)
+    expect(maker.page.get_by_text("its ends cut as it is folded", exact=False).first).to_be_visible(timeout=ANSWER_MS)
+    maker.go_to("cover")
+    close_by(maker, {"Closing": "Zip", "Closed at": "Across the back"})
+    expect(maker.row("Zip length")).to_contain_text("28 in", timeout=ANSWER_MS)
+    maker.touch(maker.row("Zip length"))
+    maker.tape("31 in")
+    told = maker.page.locator(".field-problem")
+    expect(told).to_contain_text("is longer than the seam it lies in, 30 in", timeout=ANSWER_MS)
+
+
 def test_a_pair_says_how_many_are_mirrored(maker: Maker) -> None:
     maker.start_job()
     maker.choose(PICTURES["knife-edge polygon"])

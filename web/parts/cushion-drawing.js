@@ -12,7 +12,8 @@
 //                'flanged' edge; `nm` is how far a flange or frill stands out; null for a plain one
 //   closing      {kind, at?, nm?} as of cushions/closing.js, or null
 //   outline      of a straight-sided one: {count, taped: [[corner, corner, nm]], notches: [corner], sure}; focus is then
-//                [corner, corner], closing has its {side, edge}, and labels.sides are the texts of the sides
+//                [corner, corner], closing has its {side, edge}, or across the back {up, edge}, how far up as a share,
+//                and labels.sides are the texts of the sides
 //   made         the parts of its front, as of cushions/face-parts.js, or null
 //   note         a line of text under the drawing
 // CushionSketch({kind, shape, outline?})   the same as a small picture without measures, for a choice of kinds

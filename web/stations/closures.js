@@ -2,14 +2,15 @@
 
 const byHand = { 'hand-sewn': ['bottom'] };
 const inTwo = { envelope: ['back'], buttons: ['back'] };
+const flat = { ...byHand, zip: ['bottom', 'back'], ...inTwo, ties: ['bottom'], open: ['bottom'] };
 const boxed = { ...byHand, zip: ['boxing', 'back', 'bottom'], ...inTwo };
 
 export const CLOSURES = {
-  'knife-edge rectangle': { ...byHand, zip: ['bottom', 'back'], ...inTwo, ties: ['bottom'], open: ['bottom'] },
+  'knife-edge rectangle': flat,
   'knife-edge round': { ...byHand, zip: ['bottom', 'back'], ...inTwo },
   'boxed rectangle': boxed,
   'boxed round': boxed,
-  'boxed polygon': { ...byHand, zip: ['boxing', 'bottom'] },
-  'knife-edge polygon': { ...byHand, zip: ['bottom'], ties: ['bottom'], open: ['bottom'] },
+  'boxed polygon': boxed,
+  'knife-edge polygon': flat,
   'bolster bolster': { ...byHand, zip: ['bottom'] },
 };

@@ -57,7 +57,7 @@ const conditions = [
   [/\/boxing\/(kind|run)$/, when(ofCushion('kind'), 'boxed')],
   [/\/boxing\/returns$/, (job, path) => ofCushion('kind')(job, path) === 'boxed' && closing(job, path) === 'zip'],
   [/\/cover\/ends$/, when(ofCushion('kind'), 'bolster')],
-  [/\/closure\/side$/, when(ofCushion('insert/shape'), 'polygon')],
+  [/\/closure\/side$/, (job, path) => isOutlined(job, entryOf(path)) && placeClosed(valueAt(job, entryOf(path))) !== 'back'],
   [/\/repeat\/drop$/, (job, path) => whenSet(job, parentOf(path))],
 ];
 
@@ -80,6 +80,8 @@ const closuresOf = ({ kind, insert }) => CLOSURES[`${kind} ${insert.shape}`] ?? 
 
 /** Where a cover that is closed in this way can be closed. */
 export const closedAt = (cushion, way) => closuresOf(cushion)[way ?? 'hand-sewn'] ?? [];
+
+const placeClosed = (cushion) => cushion.cover.closure?.at ?? closedAt(cushion, cushion.cover.closure?.kind)[0];
 
 // Choices that a field has only beside others of the same cover; the one that is chosen is always shown.
 const limits = {

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from plumpline.cushions.boxing import CLOSED_AT, PLATES, boxed_with
 from plumpline.cushions.closing import Closing, closing_of
 from plumpline.cushions.corners import corner_lines, corners_too_large, edge_around
 from plumpline.cushions.made import Made
 from plumpline.cushions.panels import Edges, Part, off_the_face
-from plumpline.cushions.ring import Joined, Ring
+from plumpline.cushions.ring import Joined, Ring, returns_of, returns_too_far
 from plumpline.cushions.sizes import Sized, size_up
 from plumpline.figures import bare, size
 from plumpline.job import Cover, Cushion, Job
@@ -25,27 +27,23 @@ def boxed(cushion: Cushion, job: Job) -> Made | list[Problem]:
         return sized
     width, length, thickness = sized.finished.lengths
     bottom, right, _, _ = edge_around(cushion, sized.finished)
-    band = bottom + 2 * cushion.cover.boxing.returns
+    returns = returns_of(cushion, job, right)
+    band = bottom + 2 * returns
     problems = [problem for part in PLATES for problem in off_the_face(cushion, part, width, length)]
     problems += off_the_face(cushion, "sides", width, thickness) + corners_too_large(cushion, job, sized.finished)
     problems += _not_tapered(cushion)
     closing = closing_of(cushion, job, CLOSED_AT, {"bottom": width, "back": width, "boxing": band}, length)
-    problems += _returns_too_far(cushion, job, closing, right) if isinstance(closing, Closing) else closing
-    if problems or not isinstance(closing, Closing):
+    if not isinstance(closing, Closing):
+        return problems + closing
+    closing = replace(closing, returns=returns)
+    problems += returns_too_far(cushion, job, closing, right)
+    if problems:
         return problems
     ring = _ring(cushion, closing, sized.finished)
     front, back = (_plate(part, cushion.cover, sized.finished) for part in PLATES)
     lines = [_seam_line(cushion.cover, front, ring, job), *corner_lines(cushion, job)]
     lines.append(_around_line(cushion, ring, sized.finished, job))
     return boxed_with(ring, (front, back), lines, cushion, job, sized, closing)
-
-
-def _returns_too_far(cushion: Cushion, job: Job, closing: Closing, side: int) -> list[Problem]:
-    returns = cushion.cover.boxing.returns
-    if closing.at != "boxing" or returns <= side:
-        return []
-    text = f"The zip band returns {write_length(returns, job.units)} along a side of {write_length(side, job.units)}: "
-    return [Problem(f"{cushion.at}/cover/boxing/returns", "rules-contradict", text + "let it return less.")]
 
 
 def _not_tapered(cushion: Cushion) -> list[Problem]:
@@ -60,9 +58,9 @@ def _ring(cushion: Cushion, closing: Closing, finished: Measures) -> Ring:
     width, length, thickness = finished.lengths
     bottom, right, top, left = edge_around(cushion, finished)
     around: tuple[int, ...] = (bottom, right, top, left)
-    zip_band, returns = 0, cushion.cover.boxing.returns
+    zip_band = 0
     if closing.at == "boxing":
-        around, zip_band = (right - returns, top, left - returns), closing.edge
+        around, zip_band = (right - closing.returns, top, left - closing.returns), closing.edge
     corners = cushion.cover.boxing.kind == "front-and-sides"
     joined: Joined = "at every corner" if corners else "as the cloth asks"
     return Ring(around, zip_band, thickness, max(width, length), "width", joined)

@@ -2,19 +2,26 @@
 
 from __future__ import annotations
 
-from plumpline.cushions.boxing import boxed_with
+from dataclasses import replace
+
+from plumpline.cushions.boxing import CLOSED_AT, boxed_with
 from plumpline.cushions.closing import Closing, closing_of
 from plumpline.cushions.made import Made
-from plumpline.cushions.outlined import cannot_be_made, faces_of, outlined, stitched_sides
+from plumpline.cushions.outlined import (
+    cannot_be_made,
+    faces_of,
+    folds_across,
+    nowhere_across,
+    outlined,
+    stitched_sides,
+)
 from plumpline.cushions.panels import back_side, off_the_face
-from plumpline.cushions.ring import Joined, Ring
+from plumpline.cushions.ring import Joined, Ring, returns_of, returns_too_far
 from plumpline.cushions.tracing import Traced, side_called, trace, trace_lines
 from plumpline.figures import counted
 from plumpline.job import Cushion, Job
 from plumpline.lengths import write_length
 from plumpline.problems import Problem
-
-_CLOSED_AT = {"hand-sewn": ("bottom",), "zip": ("boxing", "bottom")}
 
 
 def boxed_outlined(cushion: Cushion, job: Job) -> Made | list[Problem]:
@@ -24,16 +31,31 @@ def boxed_outlined(cushion: Cushion, job: Job) -> Made | list[Problem]:
         return traced
     said = cushion.cover.closure.side
     side = back_side(traced.stitched) if said is None else said
-    sides, seam = stitched_sides(traced), cushion.cover.seam
-    band = sides[side] + 2 * cushion.cover.boxing.returns
+    sides, seam, finished = stitched_sides(traced), cushion.cover.seam, traced.sized.finished
+    beside = min(sides[side - 1], sides[(side + 1) % len(sides)])
+    returns = returns_of(cushion, job, beside)
     allowances = [seam] * len(sides)
     problems = cannot_be_made(traced, allowances)
-    problems += off_the_face(cushion, "sides", sides[side], traced.sized.finished["thickness"])
+    problems += off_the_face(cushion, "sides", sides[side], finished["thickness"])
     called = side_called(side, len(sides))
-    where = {"bottom": f"in the seam of the back at side {called}", "boxing": f"in its band of the boxing, at {called}"}
-    closing = closing_of(cushion, job, _CLOSED_AT, {"bottom": sides[side], "boxing": band}, where=where)
-    problems += _returns_too_far(cushion, job, closing, sides, side) if isinstance(closing, Closing) else closing
-    if problems or not isinstance(closing, Closing):
+    where = {
+        "bottom": f"in the seam of the back at side {called}",
+        "boxing": f"in its band of the boxing, at {called}",
+        "back": "across the back",
+    }
+    folds = folds_across(traced, job)
+    edges = {
+        "bottom": sides[side],
+        "boxing": sides[side] + 2 * returns,
+        "back": folds.across if folds else finished["width"],
+    }
+    closing = closing_of(cushion, job, CLOSED_AT, edges, finished["length"], where)
+    if not isinstance(closing, Closing):
+        return problems + closing
+    closing = replace(closing, folds=folds, returns=returns)
+    problems += returns_too_far(cushion, job, closing, beside, ", or close the cover at another side")
+    problems += nowhere_across(traced, closing, job)
+    if problems:
         return problems
     ring = _ring(traced, closing, sides, side)
     made = boxed_with(
@@ -41,20 +63,6 @@ def boxed_outlined(cushion: Cushion, job: Job) -> Made | list[Problem]:
         closing,
     )  # fmt: skip
     return outlined(made, traced, side)
-
-
-def _beside(sides: tuple[int, ...], side: int) -> tuple[int, int]:
-    """The sides before and after one."""
-    return sides[side - 1], sides[(side + 1) % len(sides)]
-
-
-def _returns_too_far(cushion: Cushion, job: Job, closing: Closing, sides: tuple[int, ...], side: int) -> list[Problem]:
-    returns, shorter = cushion.cover.boxing.returns, min(_beside(sides, side))
-    if closing.at != "boxing" or returns <= shorter:
-        return []
-    text = f"The zip band returns {write_length(returns, job.units)} along a side of "
-    text += f"{write_length(shorter, job.units)}: let it return less, or close the cover at another side."
-    return [Problem(f"{cushion.at}/cover/boxing/returns", "rules-contradict", text)]
 
 
 def _ring(traced: Traced, closing: Closing, sides: tuple[int, ...], side: int) -> Ring:
@@ -66,7 +74,7 @@ def _ring(traced: Traced, closing: Closing, sides: tuple[int, ...], side: int) -
     around, zip_band = (*sides[side:], *sides[:side]), 0
     if closing.at == "boxing":
         after, *between, before = around[1:]
-        around = (after - boxing.returns, *between, before - boxing.returns)
+        around = (after - closing.returns, *between, before - closing.returns)
         zip_band = closing.edge
     width, length, thickness = traced.sized.finished.lengths
     joined: Joined = "at every corner" if boxing.kind == "front-and-sides" else "as the cloth asks"

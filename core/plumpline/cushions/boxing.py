@@ -39,6 +39,6 @@ def boxed_with(
         ),
         *(Cut(part, boxing_piece(part, run, cushion, job)) for part, run in boxing),
     ]
-    lines = [*lines, *ring_lines(ring, bands, boxing, job), *back_lines(back, backs, closing, job)]
+    lines = [*lines, *ring_lines(ring, bands, boxing, closing, cushion, job), *back_lines(back, backs, closing, job)]
     sewn = [Sewn(2 * ring.length, layers=2), Sewn(bands.joins * ring.thickness, layers=2)]
     return assembled(cushion, job, sized, closing, cuts, lines, sewn)

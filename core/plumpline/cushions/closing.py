@@ -15,12 +15,37 @@ Places = Mapping[str, tuple[str, ...]]
 
 
 @dataclass(frozen=True)
+class Lap:
+    """How far the two pieces of a back lie over each other, 0 with a zip between them, and what each takes; in nm."""
+
+    overlap: int
+    allowance: int
+
+
+@dataclass(frozen=True)
+class Folds:
+    """Where a straight-sided back is cut in two, in nm.
+
+    The `upper` and the `lower` piece end so high above its lowest point, finished, which is `moved` up from where they
+    would halve it. The line is `across` long between the seams of the cover, of two lines half of both, and lies `up`
+    above the lowest point of its finished outline.
+    """
+
+    upper: int
+    lower: int
+    moved: int
+    across: int
+    up: int
+
+
+@dataclass(frozen=True)
 class Closing:
     """How a cover is closed; lengths in nm.
 
     `edge` is the seam or slit it lies in and `length` so much of it as stays open or gets a zip. `allowance` is what
     each of the two edges there takes; `words` say where that is, `overlap` how far they lie over each other, `side`
-    which side of a straight-sided outline it lies at.
+    which side of a straight-sided outline it lies at; `folds` say where the back of one is cut in two. A zip band
+    `returns` so far round each of the corners at its ends.
     """
 
     kind: str
@@ -31,6 +56,13 @@ class Closing:
     words: str
     overlap: int = 0
     side: int | None = None
+    folds: Folds | None = None
+    returns: int = 0
+
+    @property
+    def lap(self) -> Lap:
+        """How the pieces of a back that closes across its middle meet."""
+        return Lap(self.overlap, self.allowance)
 
     def within(self, seam: int) -> Closing:
         """The closure where its seam goes all round, so that its allowance at the edge is that of the seam."""
@@ -76,6 +108,16 @@ def closing_of(
         overlap=_overlap(cushion, job, along),
     )
     return _impossible(cushion, job, closing, along) or closing
+
+
+def closes_across(cushion: Cushion) -> bool:
+    """Whether a cover is to close across its back, if it can."""
+    return cushion.cover.closure.kind in ("envelope", "buttons") or cushion.cover.closure.at == "back"
+
+
+def lap_of(cushion: Cushion, job: Job, along: int) -> Lap:
+    """How the two pieces of a back of that finished height are to meet."""
+    return Lap(_overlap(cushion, job, along), _allowance(cushion))
 
 
 def _length(cushion: Cushion, job: Job, place: str, edge: int) -> int:

@@ -8,7 +8,7 @@ from fractions import Fraction
 from plumpline.cloth import cut_across, cut_along
 from plumpline.cushions.closing import Closing
 from plumpline.cushions.panels import Part
-from plumpline.geometry import at_angle, sides_of
+from plumpline.geometry import at_angle, distance, sides_of
 from plumpline.job import Job
 from plumpline.lengths import write_length
 from plumpline.pieces import Mark, Piece, Point
@@ -27,6 +27,7 @@ def _mark(part: Part, piece: Piece, edge: str, closing: Closing, job: Job) -> Ma
         middle = _middle_of_side(part, piece, closing) if piece.allowances else _middle(piece, edge, closing, job)
         return Mark(kind, text, middle)
     hem = f"{write_length(closing.allowance, job.units)} for the hem"
+    hem += ", its ends cut as it is folded" if part.drawn and part.drawn.folded else ""
     if piece.allowances:
         return Mark("hem", hem, sides_of(piece.stitched)[part.closing_side])
     cloth = job.cloth(piece.face.cloth)
@@ -38,7 +39,8 @@ def _mark(part: Part, piece: Piece, edge: str, closing: Closing, job: Job) -> Ma
 def _middle_of_side(part: Part, piece: Piece, closing: Closing) -> tuple[Point, Point]:
     """Both ends of what lies in the middle of the closing side, on the stitching line."""
     (ax, ay), (bx, by) = sides_of(piece.stitched)[part.closing_side]
-    shares = [Fraction(closing.edge + way * closing.length, 2 * closing.edge) for way in (-1, 1)]
+    edge = distance(*sides_of(part.outline)[part.closing_side])
+    shares = [Fraction(edge + way * closing.length, 2 * edge) for way in (-1, 1)]
     start, end = ((int(ax + (bx - ax) * share), int(ay + (by - ay) * share)) for share in shares)
     return start, end
 

@@ -5,12 +5,17 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from plumpline.cushions.backs import divided_at
+from plumpline.cushions.backs_outlined import most_room
+from plumpline.cushions.closing import Closing, Folds, closes_across, lap_of
 from plumpline.cushions.fit import Pad
 from plumpline.cushions.hands import in_both_hands, too_many_mirrored
 from plumpline.cushions.made import Made
 from plumpline.cushions.panels import Part, off_the_face, outlined_part
 from plumpline.cushions.tracing import Traced, box_of, keeps_its_sides
 from plumpline.geometry import distance, mirrored, outset, sides_of
+from plumpline.job import Job
+from plumpline.lengths import write_length
 from plumpline.measures import Measures
 from plumpline.problems import Problem
 
@@ -34,11 +39,41 @@ def faces_of(traced: Traced, allowances: Sequence[int], closing_side: int) -> tu
     )
 
 
+def folds_across(traced: Traced, job: Job) -> Folds | None:
+    """Where the back is cut in two, if it is to close across its middle and there is a line that it can be cut on."""
+    cushion = traced.cushion
+    if not closes_across(cushion):
+        return None
+    _, back = faces_of(traced, [cushion.cover.seam] * len(traced.stitched), 0)
+    return divided_at(back, lap_of(cushion, job, traced.sized.finished["length"]), cushion.cover.edge.beyond)
+
+
+def nowhere_across(traced: Traced, closing: Closing, job: Job) -> list[Problem]:
+    """The problem of a back that cannot be cut in two as it is asked to close."""
+    if closing.at != "back" or closing.folds:
+        return []
+    cushion = traced.cushion
+    _, back = faces_of(traced, [cushion.cover.seam] * len(traced.stitched), 0)
+    room = most_room(back, cushion.cover.edge.beyond)
+    told, over, hem, both = (
+        write_length(nm, job.units) for nm in (room, closing.overlap, closing.allowance, 2 * closing.allowance)
+    )
+    text = f"Level lines cross this back at just two of its sides over {told} at most, "
+    if closing.kind == "zip":
+        text += f"and a zip takes {both} with the allowance at either side: take less, or close it in a seam."
+        return [Problem(f"{cushion.at}/cover/closure/at", "rules-contradict", text)]
+    text += f"which is no room to overlap by {over} with hems of {hem}: overlap it less, or close it in a seam."
+    return [Problem(f"{cushion.at}/cover/closure/overlap", "rules-contradict", text)]
+
+
 def cannot_be_made(traced: Traced, allowances: Sequence[int]) -> list[Problem]:
     """What keeps a straight-sided outline from being cut with these allowances, or in this number."""
     cushion, finished = traced.cushion, traced.sized.finished
     size = finished["width"], finished["length"]
     problems = [problem for face in _FACES for problem in off_the_face(cushion, face, *size)]
+    if cushion.cover.side_seam != cushion.cover.seam:
+        text = "A cover of this outline has one seam all round: set that, and leave that of the sides out."
+        problems.append(Problem(f"{cushion.at}/cover/side_seam", "rules-contradict", text))
     if cushion.cover.corners.kind != "square":
         text = "Corners of this outline are sewn as they are: leave them square."
         problems.append(Problem(f"{cushion.at}/cover/corners/kind", "unknown-value", text))

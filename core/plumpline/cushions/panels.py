@@ -3,13 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
-from itertools import pairwise
 from typing import Literal
 
 from plumpline.cloth import cut_across, cut_along
-from plumpline.geometry import area, outset, round_outline, sides_of
+from plumpline.geometry import area, cut_level, outset, round_outline, sides_of
 from plumpline.job import NM_PER_CM, Cloth, Cushion, Face, Job
 from plumpline.pieces import Edges as Edges
 from plumpline.pieces import Mark, Outline, Piece, Point, Turns
@@ -17,6 +16,18 @@ from plumpline.problems import Problem
 
 # A round outline is drawn by chords that lie no further than this inside it.
 SAG = NM_PER_CM // 100
+
+
+@dataclass(frozen=True)
+class Drawn:
+    """How a part is cut that is not its outline moved outwards: the line to cut along from its finished lower left
+    corner, the allowance of each side of it, and its marks; whether the ends of its hem are `folded`, cut as it turns.
+    """
+
+    outline: Outline
+    allowances: tuple[int, ...]
+    marks: tuple[Mark, ...]
+    folded: bool
 
 
 @dataclass(frozen=True)
@@ -30,6 +41,7 @@ class Part:
 
     A part of shape "outline" has its finished `outline` from the lower left corner of the box around it, an allowance
     for each of its sides, and `closing_side` instead of an edge; its `edges` are what the allowances add to the box.
+    How a piece of one is cut stands in `drawn`.
     """
 
     name: str
@@ -46,6 +58,7 @@ class Part:
     outline: Outline = ()
     allowances: tuple[int, ...] = ()
     closing_side: int = 0
+    drawn: Drawn | None = None
 
     @property
     def middle(self) -> tuple[Fraction, Fraction]:
@@ -97,12 +110,18 @@ def cut_out(part: Part, cushion: Cushion, job: Job, count: int) -> Piece:
         seam=cushion.cover.seam,
         edges=part.edges,
         outline=outline,
-        marks=_side_marks(outline, stitched) if stitched else _edge_marks(cut, _side_level(part, cut)),
+        marks=_marks(part, outline, stitched, cut),
         shape="rectangle" if part.shape == "segment" else part.shape,
         turns=part.turns,
         stitched=stitched,
-        allowances=part.allowances,
+        allowances=part.drawn.allowances if part.drawn else part.allowances,
     )
+
+
+def _marks(part: Part, outline: Outline, stitched: Outline, cut: Point) -> tuple[Mark, ...]:
+    if part.drawn:
+        return tuple(replace(mark, points=_placed(mark.points, part, cut)) for mark in part.drawn.marks)
+    return side_marks(outline, stitched) if stitched else _edge_marks(cut, _side_level(part, cut))
 
 
 def _aim(part: Part, cloth: Cloth, face: Face, upright: Point) -> Point:
@@ -125,12 +144,9 @@ def outlined_part(
     name: str, face_of: str, outline: Outline, allowances: tuple[int, ...], closing_side: int = 0
 ) -> Part:
     """A plate of that finished outline, wherever it lies, with an allowance for each of its sides."""
-    (left, right), (bottom, top) = (_reach(outline, axis) for axis in (0, 1))
+    (left, _), (bottom, _) = (reach(outline, axis) for axis in (0, 1))
     finished = tuple((x - left, y - bottom) for x, y in outline)
-    cut = outset(finished, allowances)
-    (out_left, out_right), (out_bottom, out_top) = (_reach(cut, axis) for axis in (0, 1))
-    width, length = right - left, top - bottom
-    edges = Edges(-out_left, out_right - width, -out_bottom, out_top - length)
+    width, length, edges = boxed_in(finished, outset(finished, allowances))
     return Part(
         name,
         face_of,
@@ -145,7 +161,19 @@ def outlined_part(
     )
 
 
-def _reach(outline: Outline, axis: int) -> tuple[int, int]:
+def boxed_in(finished: Outline, cut: Outline) -> tuple[int, int, Edges]:
+    """The size of an outline that starts at its lower left corner, and what its line to cut along adds at each edge."""
+    (_, width), (_, length) = (reach(finished, axis) for axis in (0, 1))
+    (left, right), (bottom, top) = (reach(cut, axis) for axis in (0, 1))
+    return width, length, Edges(-left, right - width, -bottom, top - length)
+
+
+def cut_line(part: Part) -> Outline:
+    """What a straight-sided outline is cut along, from its finished lower left corner."""
+    return part.drawn.outline if part.drawn else outset(part.outline, part.allowances)
+
+
+def reach(outline: Outline, axis: int) -> tuple[int, int]:
     """From where to where an outline reaches, across (0) or up (1)."""
     places = [point[axis] for point in outline]
     return min(places), max(places)
@@ -153,17 +181,21 @@ def _reach(outline: Outline, axis: int) -> tuple[int, int]:
 
 def _stitched(part: Part, cut: Point) -> Outline:
     """The stitching line of a straight-sided outline within the piece; of other parts the edges tell it."""
-    return scaled([(x + part.edges.left, y + part.edges.bottom) for x, y in part.outline], part.plain, cut)
+    return _placed(part.outline, part, cut)
+
+
+def _placed(points: Sequence[Point], part: Part, cut: Point) -> Outline:
+    """Points from the finished lower left corner of a part, as they lie on its piece."""
+    return scaled([(x + part.edges.left, y + part.edges.bottom) for x, y in points], part.plain, cut)
 
 
 def _outline(part: Part, cut: Point) -> Outline:
     """The outline of a part drawn out to the size it is cut, as the grid and a wash ask for."""
     w, h = part.plain
     if part.shape == "outline":
-        moved = outset(part.outline, part.allowances)
-        points: Outline = tuple((x + part.edges.left, y + part.edges.bottom) for x, y in moved)
-    elif part.shape == "rectangle":
-        points = ((0, 0), (w, 0), (w, h), (0, h))
+        return _placed(cut_line(part), part, cut)
+    if part.shape == "rectangle":
+        points: Outline = ((0, 0), (w, 0), (w, h), (0, h))
     else:
         lift = int(part.edges.bottom + part.middle[1]) - w // 2
         points = tuple((x, y + lift) for x, y in round_outline(w, SAG))
@@ -180,14 +212,8 @@ def scaled(points: Sequence[Point], plain: Point, cut: Point) -> Outline:
 def _between(outline: Outline, top: int) -> Outline:
     """What of a convex outline lies from 0 up to `top`, by cutting it off along both lines."""
     kept = outline
-    for level, side in ((0, 1), (top, -1)):
-        found: list[Point] = []
-        for (ax, ay), (bx, by) in pairwise([*kept, kept[0]]):
-            if (ay - level) * side >= 0:
-                found.append((ax, ay))
-            if (ay - level) * (by - level) < 0:
-                found.append((ax + (bx - ax) * (level - ay) // (by - ay), level))
-        kept = tuple(found)
+    for level, way in ((0, 1), (top, -1)):
+        kept = tuple(point for point, _ in cut_level(kept, level, way))
     return kept
 
 
@@ -212,7 +238,7 @@ def back_side(outline: Outline) -> int:
     return runs.index(max(runs))
 
 
-def _side_marks(outline: Outline, stitched: Outline) -> tuple[Mark, ...]:
+def side_marks(outline: Outline, stitched: Outline) -> tuple[Mark, ...]:
     """The middle of every side, and the corners that turn inwards, which are clipped to let the seam go round them."""
     middles = [((ax + bx) // 2, (ay + by) // 2) for (ax, ay), (bx, by) in sides_of(outline)]
     corners = zip([stitched[-1], *stitched], stitched, [*stitched[1:], stitched[0]], outline, strict=False)

@@ -11,9 +11,10 @@ from plumpline.cloth import lay_out, longest_across
 from plumpline.cushions.closing import Closing
 from plumpline.cushions.panels import Edges, Part, cut_out
 from plumpline.figures import bare, counted, listed, size
-from plumpline.job import Cloth, Cushion, Job
+from plumpline.job import HABITS, Cloth, Cushion, Job
 from plumpline.lengths import write_length
 from plumpline.pieces import Mark, Piece
+from plumpline.problems import Problem
 
 Joined = Literal["as the cloth asks", "at every corner"]
 
@@ -58,6 +59,24 @@ class Bands:
     def joins(self) -> int:
         """How many joins close the ring."""
         return len(self.plain) + len(self.zipped)
+
+
+def returns_of(cushion: Cushion, job: Job, beside: int) -> int:
+    """How far a zip band comes round the corners at its ends, `beside` being the shorter side there, in nm.
+
+    As it is said; else the usual, or all of that side where it is shorter.
+    """
+    said = cushion.cover.boxing.returns
+    return min(HABITS[job.units].returns, beside) if said is None else said
+
+
+def returns_too_far(cushion: Cushion, job: Job, closing: Closing, beside: int, instead: str = "") -> list[Problem]:
+    """The problem of a zip band that comes round further than the shorter side there is long."""
+    if closing.at != "boxing" or closing.returns <= beside:
+        return []
+    returns, side = (write_length(nm, job.units) for nm in (closing.returns, beside))
+    text = f"The zip band returns {returns} along a side of {side}: let it return less{instead}."
+    return [Problem(f"{cushion.at}/cover/boxing/returns", "rules-contradict", text)]
 
 
 def bands_of(ring: Ring, cushion: Cushion, job: Job) -> Bands:
@@ -148,10 +167,21 @@ def boxing_piece(part: Part, run: Run, cushion: Cushion, job: Job) -> Piece:
     return replace(piece, marks=(*piece.marks, *notches))
 
 
-def ring_lines(ring: Ring, bands: Bands, parts: Sequence[tuple[Part, Run]], job: Job) -> list[str]:
+def _returns_line(closing: Closing, cushion: Cushion, job: Job) -> list[str]:
+    """That a zip band returns less than is usual, where nobody said how far."""
+    usual = HABITS[job.units].returns
+    if closing.at != "boxing" or cushion.cover.boxing.returns is not None or closing.returns == usual:
+        return []
+    told, instead = (write_length(nm, job.units) for nm in (closing.returns, usual))
+    return [f"The zip band returns {told} round each corner, as far as the side beside it goes, instead of {instead}."]
+
+
+def ring_lines(
+    ring: Ring, bands: Bands, parts: Sequence[tuple[Part, Run]], closing: Closing, cushion: Cushion, job: Job
+) -> list[str]:
     """How the boxing comes about, and that it closes."""
     units = job.units
-    lines = []
+    lines = _returns_line(closing, cushion, job)
     if bands.zipped:
         half = parts[-1][0]
         cut = size(half.plain[0], half.plain[1], units)

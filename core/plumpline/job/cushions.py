@@ -96,11 +96,11 @@ class Closure:
 class Boxing:
     """What the boxing is made of: in one band or a piece for each side, and how far a zip band returns, in nm.
 
-    `run` says whether its bands lie across the cloth or along the roll.
+    `run` says whether its bands lie across the cloth or along the roll; `returns` is None where it was not said.
     """
 
     kind: str
-    returns: int
+    returns: int | None
     run: str
 
 
@@ -243,7 +243,7 @@ def _cover(kind: str, values: Values, habits: Habits) -> Cover:
         edge=_edge({"cloth": cloth, "rims": _rims(kind), **values.get("edge", {"kind": "plain"})}, habits),
         closure=_closure(values.get("closure", {"kind": "hand-sewn"}), habits),
         corners=_corners(values.get("corners", {"kind": "square"}), habits),
-        boxing=_boxing(values.get("boxing", {}), habits),
+        boxing=_boxing(values.get("boxing", {})),
         ends=values.get("ends", "flat"),
         faces=(
             *((part, _face({"cloth": cloth, **values.get(part, {})}, habits)) for part in _faces_of(kind, values)),
@@ -268,10 +268,10 @@ def _parts_of(kind: str, values: Values) -> Iterator[tuple[str, Face]]:
             yield f"{part}/made", Face(made.get("cloth", face["cloth"]))
 
 
-def _boxing(values: Values, habits: Habits) -> Boxing:
+def _boxing(values: Values) -> Boxing:
     return Boxing(
         kind=values.get("kind", "band"),
-        returns=values.get("returns", habits.returns),
+        returns=values.get("returns"),
         run=values.get("run", "across"),
     )
 

@@ -60,8 +60,9 @@ def _meeting(bench: Bench) -> str:
     """How a ring and a plate meet."""
     if bench.cover.cushion.insert.shape == "round":
         return "Quarter both, mark on mark; snip the ring's allowance all round, never through its seam."
-    closing, returns = bench.cover.closing, bench.cover.cushion.cover.boxing.returns
-    turns = f" The zip band turns its corners {bench.told(returns)} from its seams." if closing.at == "boxing" else ""
+    closing = bench.cover.closing
+    returns = bench.told(closing.returns)
+    turns = f" The zip band turns its corners {returns} from its seams." if closing.at == "boxing" else ""
     text = "Corners of the ring, notched or joined, on corners, middles on middles; snip its allowance at each corner."
     return text + turns
 

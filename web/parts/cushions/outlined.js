@@ -60,7 +60,26 @@ const Lengths = ({ points, thick, texts }) => sidesOf(points).map(([one, other],
   return texts[side] && html`<text key=${side} class="drawing-length" x=${x} y=${y + low} text-anchor=${anchor}><${SvgFractions} text=${texts[side]} /></text>`;
 });
 
-function closingLines(points, thick, side, nm) {
+/** Across the face at this share of its height, from side to side; `aside` px of true length towards the front. */
+function acrossFace(points, share, { up }) {
+  const ys = points.map(([, y]) => y);
+  const [high, low] = [Math.min(...ys), Math.max(...ys)];
+  return (u, aside = 0) => {
+    const level = Math.min(Math.max(low - (low - high) * share + aside * up, high), low);
+    const xs = sidesOf(points).filter(([[, a], [, b]]) => Math.min(a, b) <= level && level <= Math.max(a, b) && a !== b)
+      .map(([[ax, ay], [bx, by]]) => ax + ((bx - ax) * (level - ay)) / (by - ay));
+    const [left, right] = [Math.min(...xs), Math.max(...xs)];
+    return [left + (right - left) * u, level];
+  };
+}
+
+const IN_THE_BACK = ['envelope', 'buttons'];
+const MIDDLE = 0.5;
+
+const isAcross = ({ kind, at }) => at === 'back' || (!at && IN_THE_BACK.includes(kind));
+
+function closingLines(points, thick, { side, at, kind, up = MIDDLE }, nm, view) {
+  if (isAcross({ at, kind })) return { back: { along: acrossFace(points, up, view), nm, hidden: true } };
   const [from, to] = sidesOf(points)[side];
   const hidden = thick > 0 && from[0] > to[0];
   const lowered = (share) => between([from[0], from[1] + thick * share], [to[0], to[1] + thick * share]);
@@ -79,8 +98,8 @@ function drawnAs(view) {
         ${thick > 0 && html`<${Boxing} points=${points} thick=${thick} unsure=${unsure} />`}
         <path class="drawing-face${unsure}" d=${path(points)} />
         <${Rims} edge=${edge} room=${thick || undefined} paths=${[path(points), `M${low.slice(0, 2).map((point) => point.join(' ')).join('L')}`]} />
-        ${closing?.side !== undefined && html`<${Closing} closing=${closing} scale=${scale}
-          lines=${closingLines(points, thick, closing.side, outline.sure && closing.edge)} />`}
+        ${closing && (closing.side !== undefined || isAcross(closing)) && html`<${Closing} closing=${closing} scale=${scale}
+          lines=${closingLines(points, thick, closing, outline.sure && closing.edge, view)} />`}
         ${Array.isArray(focus) && html`<g class="dimension dimension-focused"><path d="M${points[focus[0]].join(' ')}L${points[focus[1]].join(' ')}" /></g>`}
         ${outline !== BARE && html`<${Letters} points=${points} thick=${thick} />`}
         ${labels.sides && outline.count <= MOST_LABELLED && html`<${Lengths} points=${points} thick=${thick} texts=${labels.sides} />`}

@@ -54,7 +54,7 @@ function sections(cushion) {
     ['cover.closing', closingRows(size, seam)],
     ['cover.front', [...faceRows('front'), ...joinRows('front')]],
     ['cover.back', [...faceRows('back'), ...joinRows('back')]],
-    ['cover.sides', [['cover/boxing/kind'], ['cover/boxing/run'], ['cover/boxing/returns'], ['cover/ends'], ...faceRows('sides', nameOf(job.value, clothOfFace(job.value, `${cushion}/cover/sides/cloth`)))]],
+    ['cover.sides', [['cover/boxing/kind'], ['cover/boxing/run'], ['cover/boxing/returns', size?.closing.returns?.text], ['cover/ends'], ...faceRows('sides', nameOf(job.value, clothOfFace(job.value, `${cushion}/cover/sides/cloth`)))]],
   ];
 }
 

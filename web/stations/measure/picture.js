@@ -28,9 +28,10 @@ function cornersOf(id, { corners }) {
 // The closing as the core worked it out for this kind of closing; before that, what is said of it.
 function closingOf(id, { closure }) {
   if (!closure) return null;
-  const worked = workedCushions.value.find((cushion) => cushion.id === id)?.closing;
+  const { closing: worked, finished } = workedCushions.value.find((cushion) => cushion.id === id) ?? {};
   if (worked?.kind !== closure.kind) return { kind: closure.kind, at: closure.at, side: closure.side };
-  return { kind: worked.kind, at: worked.at, nm: (worked.overlap ?? worked.length).nm, side: worked.side ?? undefined, edge: worked.edge.nm };
+  return { kind: worked.kind, at: worked.at, nm: (worked.overlap ?? worked.length).nm, side: worked.side ?? undefined,
+    edge: worked.edge.nm, up: worked.up ? worked.up.nm / finished.length.nm : undefined };
 }
 
 // What is taped of an outline so far; it is drawn from that, whether or not it closes.
