@@ -11,7 +11,11 @@ from plumpline.cushions.closing import Closing, Folds, Lap
 from plumpline.cushions.panels import Part
 from plumpline.figures import bare
 from plumpline.job import Job
-from plumpline.lengths import round_half_even, write_length
+from plumpline.lengths import NM_PER_INCH, round_half_even, write_length
+
+
+# Pieces that differ by no more are the same to every tape.
+_UNSEEN = NM_PER_INCH // 32
 
 
 def backs_of(back: Part, closing: Closing) -> list[Part]:
@@ -86,7 +90,7 @@ def _divided(back: Part, pieces: list[Part], closing: Closing, job: Job) -> str:
     whole, over = (bare(nm, units) for nm in (back.plain[1], closing.overlap))
     half = bare(pieces[0].length, units)
     outside = " The upper piece lies outside and opens downwards."
-    if closing.folds and closing.folds.moved:
+    if abs(pieces[0].plain[1] - pieces[1].plain[1]) > _UNSEEN:
         what = f"{hem} at the zip" if closing.kind == "zip" else f"half of {over} overlap and {hem} hem"
         text = f"The back is cut in two, {each} and {other} from edge to edge, each with {what}."
         return text if closing.kind == "zip" else text + outside

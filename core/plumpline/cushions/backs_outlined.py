@@ -24,6 +24,9 @@ from plumpline.pieces import Mark, Outline, Point
 # Ends of a hem that stand out by no more are cut straight on: nobody could cut or see the difference.
 _UNSEEN = NM_PER_INCH // 32
 
+# A line lies so far in nm off the corners of an outline at least: it crosses sides and never meets a corner.
+_CLEAR = 1
+
 # So far in nm a corner may lie off the straight by rounding alone.
 _ROUNDED = 2
 
@@ -63,7 +66,7 @@ def folds_of(back: Part, halves: tuple[int, int], turned: Turned, beyond: int) -
 
 def most_room(back: Part, beyond: int) -> int:
     """The highest stretch of a back all over which a level line crosses just two of its sides, in nm; 0 for none."""
-    return max((high - low for low, high in _rooms(back, 0, beyond)), default=0)
+    return max((high - low + 2 * _CLEAR for low, high in _rooms(back, 0, beyond)), default=0)
 
 
 def _inner(back: Part, beyond: int) -> Outline:
@@ -74,7 +77,8 @@ def _inner(back: Part, beyond: int) -> Outline:
 def _rooms(back: Part, deep: int, beyond: int) -> list[_Room]:
     """Where a piece may end that has so much turned in: clear of where the outline turns, cut, stitched or filled."""
     found = [(0, back.length)]
-    for outline, clear in ((cut_line(back), max(deep, 1)), (back.outline, 1), (_inner(back, beyond), 1)):
+    lines = (cut_line(back), max(deep, _CLEAR)), (back.outline, _CLEAR), (_inner(back, beyond), _CLEAR)
+    for outline, clear in lines:
         inside = [(low + clear, high - clear) for low, high in _crossed_twice(outline)]
         found = [(max(a, c), min(b, d)) for a, b in found for c, d in inside]
     return [(low, high) for low, high in found if low <= high]
