@@ -13,7 +13,6 @@ from plumpline.figures import bare
 from plumpline.job import Job
 from plumpline.lengths import NM_PER_INCH, round_half_even, write_length
 
-
 # Pieces that differ by no more are the same to every tape.
 _UNSEEN = NM_PER_INCH // 32
 
