@@ -382,14 +382,18 @@ def test_piping_and_layers_go_with_a_back_in_two_pieces():
     assert hems.length == pytest.approx(60 * IN, abs=1000)
 
 
-def test_buttons_are_counted_along_the_line_and_the_sheet_and_the_templates_say_how_the_back_closes():
-    entry = flat(TRAPEZOID, {"kind": "buttons"})
-    document = job(entry, cloth("80 in"))
-    answer = plan(document, "quick")
+def test_buttons_are_counted_along_the_line():
+    answer = plan(job(flat(TRAPEZOID, {"kind": "buttons"}), cloth("80 in")), "quick")
     closing = answer["cushions"][0]["closing"]
     assert (closing["at"], closing["side"], plain(closing["edge"]["text"])) == ("back", None, "30 in")
     assert plain(closing["up"]["text"]) == "12 in"
     assert any(line["kind"] == "buttons" for line in answer["materials"])
+
+
+@pytest.mark.reference
+def test_the_sheet_and_the_templates_say_how_the_back_closes():
+    """Read with pypdf."""
+    document = job(flat(TRAPEZOID, {"kind": "buttons"}), cloth("80 in"))
     told_on_sheet = " ".join(texts(sheet(document, "a4")))
     assert "buttoned back" in told_on_sheet
     assert "its ends cut as it is folded" in told_on_sheet
