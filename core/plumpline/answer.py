@@ -158,8 +158,11 @@ def _piece_answer(piece: Piece, job: Job) -> Json:
     }
 
 
-def cloth_answer(planned: ClothPlan, job: Job, check: str | None = None) -> Json:
-    """One entry of `cloths`: the lay plan, the length to ask for, what it costs, and why, a `check` at the end."""
+def cloth_answer(planned: ClothPlan, job: Job, check: str | None = None, piece: Json | None = None) -> Json:
+    """One entry of `cloths`: the lay plan, the length to ask for, what it costs, and why, a `check` at the end.
+
+    `piece` says whether the length in hand is enough.
+    """
     cloth, units, plan = planned.cloth, job.units, planned.plan
     return {
         "cloth": cloth.id,
@@ -182,11 +185,12 @@ def cloth_answer(planned: ClothPlan, job: Job, check: str | None = None) -> Json
         },
         "start": _start(planned, plan, units),
         "cost": cost_answer(planned, planned.buy),
-        "layout": _layout(planned, plan, job),
+        "layout": layout_answer(planned, plan, job),
         "straight": _straight(planned, job),
-        "offcuts": _left(offcuts(planned, plan, planned.buy, HABITS[units].narrowest), units),
+        "offcuts": left_answer(offcuts(planned, plan, planned.buy, HABITS[units].narrowest), units),
         "motif_points": motif_points(planned, plan),
         "working": [{"text": line} for line in [*cloth_working(planned, job), *([check] if check else [])]],
+        **({"piece": piece} if piece else {}),
     }
 
 
@@ -219,7 +223,8 @@ def _letters(planned: ClothPlan, job: Job) -> dict[str, str]:
     return {cushion.id: letters_for(index + 1) if several else "" for index, cushion in enumerate(job.cushions)}
 
 
-def _layout(planned: ClothPlan, plan: Plan, job: Job) -> list[Json]:
+def layout_answer(planned: ClothPlan, plan: Plan, job: Job) -> list[Json]:
+    """Where everything is laid, one entry for each panel, strip and block of bias."""
     pieces = {piece.id: piece for piece in planned.pieces}
     letters = _letters(planned, job)
     panels = [
@@ -310,8 +315,8 @@ def _straight(planned: ClothPlan, job: Job) -> Json:
         },
         "cost": cost_answer(planned, buy),
         "start": _start(planned, plan, units),
-        "layout": _layout(planned, plan, job),
-        "offcuts": _left(offcuts_between(planned, plan, buy, HABITS[units].narrowest), units),
+        "layout": layout_answer(planned, plan, job),
+        "offcuts": left_answer(offcuts_between(planned, plan, buy, HABITS[units].narrowest), units),
         "motif_points": motif_points(planned, plan),
         "cuts": [_cut(planned, cut, units) for cut in cuts],
         "steps": [
@@ -341,7 +346,8 @@ def _cut(planned: ClothPlan, cut: Cut, units: str) -> Json:
     }
 
 
-def _left(rectangles: list[Rectangle], units: str) -> list[Json]:
+def left_answer(rectangles: list[Rectangle], units: str) -> list[Json]:
+    """What is left over, with its sizes."""
     return [{"x": x, "y": y, **sized(w, h, units)} for x, y, w, h in rectangles]
 
 

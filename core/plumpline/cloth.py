@@ -64,7 +64,7 @@ def lay_out(cloth: Cloth, width: int) -> Laid:
         motifs=tuple(
             Motif(motif.id, shrunk(motif.across - left, across), shrunk(motif.along, along)) for motif in cloth.motifs
         ),
-        flaws=tuple(_flaw(cloth, index, across, along) for index in range(len(cloth.flaws))),
+        flaws=tuple(flaw_as_laid(cloth, flaw.across, flaw.along, flaw.width, flaw.length) for flaw in cloth.flaws),
     )
 
 
@@ -74,12 +74,14 @@ def _repeat(cloth: Cloth, across: Fraction, along: Fraction) -> Repeat | None:
     return Repeat(shrunk(cloth.repeat_across, across), shrunk(cloth.repeat_along, along), shrunk(cloth.drop, along))
 
 
-def _flaw(cloth: Cloth, index: int, across: Fraction, along: Fraction) -> Flaw:
+def flaw_as_laid(cloth: Cloth, across: int, along: int, width: int, length: int) -> Flaw:
+    """A flaw so far from the left edge and the cut end of the unwashed cloth, so wide and so long, on the table."""
     # Both edges are rounded away from the flaw, so that the shrunk flaw still covers all of it.
-    flaw, left = cloth.flaws[index], cloth.selvedge
-    x, y = (flaw.across - left) * (1 - across) // 1, flaw.along * (1 - along) // 1
-    right = -(-(flaw.across + flaw.width - left) * (1 - across) // 1)
-    end = -(-(flaw.along + flaw.length) * (1 - along) // 1)
+    lost_across, lost_along = lost_before_cutting(cloth)
+    left = cloth.selvedge
+    x, y = (across - left) * (1 - lost_across) // 1, along * (1 - lost_along) // 1
+    right = -(-(across + width - left) * (1 - lost_across) // 1)
+    end = -(-(along + length) * (1 - lost_along) // 1)
     return Flaw(int(x), int(y), int(right - x), int(end - y))
 
 

@@ -242,6 +242,11 @@ def _list(value: object, entry: Field, at: str, reading: Reading) -> list[Values
     return [read_fields(item, entry.fields, f"{at}/{index}", reading) for index, item in enumerate(value)]
 
 
+def _reach(value: object, entry: Field, at: str, reading: Reading) -> int | str | None:
+    """A length above 0, or "all"."""
+    return "all" if value == "all" else _positive(value, entry, at, reading)
+
+
 def _lengths(value: object, entry: Field, at: str, reading: Reading) -> list[int | None] | None:
     """Lengths one after the other; None for each that is not measured yet."""
     if not isinstance(value, list) or len(value) > _MOST_CORNERS:
@@ -317,6 +322,7 @@ _READERS = {
     "positive": _positive,
     "by_side": _by_side,
     "signed": _signed,
+    "reach": _reach,
     "grid": _grid,
     "share": _share,
     "rate": _rate,

@@ -21,8 +21,8 @@ class Field:
     negative), `by_side` (one length for width and height, or an object of both), `grid` (a length or "0"), `share` (a
     fraction lost, from 0 up to but not including 1, as text), `rate` (a fraction that may reach 10, as text: "0.5" or
     "50 %"), `number` (of minutes or miles, 0 or more, as text), `flag` (true or false), `ratio` (from 1 to 10, as text
-    or a number), `run` (a
-    fraction of a side or a length), `count` (a whole number from 1), `choice`, `amount` (money as text), `currency`,
+    or a number), `run` (a fraction of a side or a length), `reach` (a length above 0, or "all"), `count`
+    (a whole number from 1), `choice`, `amount` (money as text), `currency`,
     `object`, `list`, `lengths` (one above 0 after the other, "" where the tape has not been laid yet), `diagonals` (two
     corners and a length each), `corner` (the number of one, from 0), `corners`, `ids`, `kept` (stored and passed on,
     not looked at yet), `apart` (read by a door of its own, with a table of its own), `constant`.
@@ -293,6 +293,35 @@ FLAW = (
     Field("length", "positive", "How long it is.", required=True),
 )
 
+SLANT = (
+    Field("start", "signed", "How much further along the right edge begins than the left one, at the cut end."),
+    Field("end", "signed", "How much further along the right edge ends than the left one, at the other end."),
+)
+
+PIECE_FLAW = (
+    Field(
+        "corner",
+        "choice",
+        "The corner of the piece it is cut out of, seen from the cut end; left out, it lies anywhere on the piece.",
+        choices=("start-left", "start-right", "end-left", "end-right"),
+    ),
+    Field("cut", "choice", "Whether a corner is cut out square, or off on the slant.", choices=("square", "slanting")),
+    Field("across", "length", "From the left edge of the piece."),
+    Field("along", "length", "From the squared line at its cut end."),
+    Field("width", "positive", "How wide it is."),
+    Field("length", "reach", "How long it is; all: a crease, or a fade, down the whole piece."),
+)
+
+PIECE = (
+    Field("left", "positive", "How long its left edge is, seen from the cut end."),
+    Field("right", "positive", "How long its right edge is."),
+    Field("length", "positive", "How long its longer edge is, where the two are not measured each."),
+    Field("width", "positive", "How wide it is, edge to edge, where that is not the width of the cloth."),
+    Field("slant", "object", "How far each end runs out of square over the width.", fields=SLANT),
+    Field("flaws", "list", "Places of the piece no panel may touch, and corners cut out of it.", fields=PIECE_FLAW),
+    Field("motif_along", "length", "From the squared line at its cut end to the first point of the first motif."),
+)
+
 SHRINKAGE = (
     Field("across", "share", "Fraction of the width lost in the first wash."),
     Field("along", "share", "Fraction of the length lost in the first wash."),
@@ -346,7 +375,7 @@ CLOTH = (
     Field("flaws", "list", "Places no panel may touch; only with start measured.", fields=FLAW),
     Field("sold_by", "positive", "The shop's selling step."),
     Field("price", "object", "What the cloth costs.", fields=PRICE),
-    Field("piece", "kept", "A length in hand."),
+    Field("piece", "object", "A length in hand, of which is asked whether it is enough.", fields=PIECE),
 )
 
 # Where a price is by a length, the length it is for.

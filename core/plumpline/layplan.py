@@ -51,7 +51,7 @@ class ClothPlan:
     @property
     def depends_on_start(self) -> bool:
         """Whether the place of the first cut in the repeat matters to any panel."""
-        return _depends_on_start(self.cloth, self.pieces)
+        return hangs_on_start(self.cloth, self.pieces)
 
     def piece(self, id: str) -> Piece:
         """The piece of that id."""
@@ -62,7 +62,8 @@ class ClothPlan:
         return needed(self.cloth, plan.length, self.repeats)
 
 
-def _depends_on_start(cloth: Cloth, pieces: tuple[Piece, ...]) -> bool:
+def hangs_on_start(cloth: Cloth, pieces: tuple[Piece, ...]) -> bool:
+    """Whether any piece hangs on where the pattern begins on the cloth."""
     return bool(cloth.repeat_along) and any(piece.face.pattern == "centred" for piece in pieces)
 
 
@@ -79,7 +80,7 @@ def outline_as_laid(piece: Piece, placed: Placement) -> Outline:
 
 
 # The plan of a cloth that nothing but strips is cut from, before they are.
-_NO_PANELS = StraightPlan(0, 0, "area", {}, ())
+NO_PANELS = StraightPlan(0, 0, "area", {}, ())
 
 
 class ClothPlanner:
@@ -102,8 +103,8 @@ class ClothPlanner:
         self.strips = strips
         self._laid = lay_out(cloth, cloth.width or 0)
         self._strip = strip_of(cloth, pieces, self._laid)
-        self._piping = tuple(_piping(one, self._laid.usable) for one in strips)
-        self._repeats = 1 if cloth.start == "unknown" and _depends_on_start(cloth, pieces) else 0
+        self._piping = tuple(piping_of(one, self._laid.usable) for one in strips)
+        self._repeats = 1 if cloth.start == "unknown" and hangs_on_start(cloth, pieces) else 0
         self._work = work
         self._budgets = Budget(work), Budget(work)
         self._straight = before.straight if before else None
@@ -148,7 +149,7 @@ class ClothPlanner:
 
     def _by_straight_cuts(self, budget: Budget) -> Slices[StraightPlan]:
         """The panels by straight cuts, and the strips from the parts that those cuts leave."""
-        panels = _NO_PANELS
+        panels = NO_PANELS
         if self.pieces:
             panels = yield from panel_planner(self._strip, budget).straight_steps()
         if not self._piping:
@@ -217,7 +218,7 @@ def plan_cloth(cloth: Cloth, pieces: tuple[Piece, ...], strips: tuple[Strips, ..
     return ClothPlanner(cloth, pieces, strips, work).steps()
 
 
-def _piping(strips: Strips, usable: int) -> Piping:
+def piping_of(strips: Strips, usable: int) -> Piping:
     """Strips in the engine's words: no place is kept clear of joins where no strip would be long enough for that."""
     piping = Piping(strips.width, strips.length, strips.join, strips.bias, strips.count, strips.clear, strips.shortest)
     widest = max((high - low for low, high in strips.clear), default=0)
@@ -228,7 +229,7 @@ def _piping(strips: Strips, usable: int) -> Piping:
 def strips_too_short(strips: Strips, cloth: Cloth) -> bool:
     """Whether no strip that this cloth gives is long enough to be of use."""
     usable = lay_out(cloth, cloth.width or 0).usable
-    piping = _piping(strips, usable)
+    piping = piping_of(strips, usable)
     return longest_strip(usable, piping) < piping.least
 
 
@@ -330,8 +331,13 @@ def _turns(cloth: Cloth, piece: Piece, together: tuple[Piece, ...]) -> tuple[int
 
 def why_not(cloth: Cloth, piece: Piece) -> str | None:
     """The code of why this piece by itself has no place on the cloth, or None where it has one."""
+    return cannot_be_laid(strip_of(cloth, (replace(piece, count=1),), lay_out(cloth, cloth.width or 0)))
+
+
+def cannot_be_laid(strip: Strip) -> str | None:
+    """The code of why no plan of a strip obeys its rules, or None where one does."""
     try:
-        lay_plan(strip_of(cloth, (replace(piece, count=1),), lay_out(cloth, cloth.width or 0)), Budget(1))
+        lay_plan(strip, Budget(1))
     except CannotLay as error:
         return error.code
     return None

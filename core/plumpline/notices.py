@@ -172,7 +172,7 @@ def _saving(way: remedies.WayOut, units: str) -> str:
 
 
 def _seam(way: remedies.WayOut, units: str) -> Notice:
-    seams = sorted({change.value for change in way.changes})
+    seams = sorted({str(change.value) for change in way.changes})
     widths = sorted({piece.width for piece in way.after.pieces})
     narrow = " and ".join(write_length(width, units) for width in widths)
     do = f"Cut the panels {narrow} wide (side seams {' and '.join(seams)})"

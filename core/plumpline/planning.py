@@ -10,10 +10,13 @@ from plumpline import notices, remedies
 from plumpline.answer import cloth_answer, cover_answer, pieces_answer
 from plumpline.cross_check import by_the_chart
 from plumpline.figures import figure, length_to_ask
+from plumpline.in_hand import InHand, better, judge
+from plumpline.in_hand_answer import narrow_piece, piece_answer
 from plumpline.job import Cloth
 from plumpline.layout.budget import QUICK_WORK, Slices, to_its_end
 from plumpline.layout.strip import CannotLay
 from plumpline.layplan import ClothPlan, ClothPlanner, cannot_lay, plan_cloth, why_not
+from plumpline.other_ways import OtherWay, other_ways
 from plumpline.prepared import Prepared, prepare
 from plumpline.problems import JobError, Problem
 from plumpline.shopping import material_answer, materials, shopping_list
@@ -25,6 +28,7 @@ Effort = Literal["quick", "full"]
 # "full" may cost forty times the counted work of "quick": half of it for the plan and its straight twin, the rest
 # for the ways out, each of which is planned quickly.
 _FULL_WORK = 20 * QUICK_WORK
+_PIECE_WORK = 8 * QUICK_WORK
 _FOR_PLANS = Fraction(4, 5)  # so much of the time goes by before the ways out, as far as progress tells
 
 _MOST_PANELS = 3000
@@ -64,6 +68,9 @@ class Planning:
         self._said: list[list[notices.Notice]] = []
         # What a rule of thumb makes of each cloth, once it was asked.
         self._checks: dict[str, str] = {}
+        # What each length in hand makes, by its cloth, and how else it would do.
+        self._in_hand: dict[str, InHand] = {}
+        self._other_ways: dict[str, list[OtherWay]] = {}
         self._with_ways_out = 0
 
     def steps(self) -> Slices[dict[str, Any]]:
@@ -99,15 +106,30 @@ class Planning:
                 outcome = yield from _first_plan(self.prepared, cloth, self.document)
                 if isinstance(outcome, ClothPlan):
                     planned.append(outcome)
+                    yield from self._judge(outcome, QUICK_WORK)
                 else:
                     self.problems.extend(outcome)
         return planned
+
+    def _judge(self, planned: ClothPlan, work: int) -> Slices[None]:
+        """Say what the length in hand of a cloth makes, unless that is known to be more."""
+        found = yield from judge(self.prepared, planned.cloth, planned, work)
+        if found is not None:
+            self._in_hand[planned.cloth.id] = better(found, self._in_hand.get(planned.cloth.id))
+
+    def _look_at_the_piece(self, planned: ClothPlan) -> Slices[None]:
+        yield from self._judge(planned, _PIECE_WORK)
+        found = self._in_hand.get(planned.cloth.id)
+        if found is not None and not found.enough:
+            ways = yield from other_ways(self.document, self.prepared, planned.cloth, found, QUICK_WORK)
+            self._other_ways[planned.cloth.id] = ways
 
     def _look_for_ways_out(self, number: int, planned: ClothPlan) -> Slices[None]:
         known, document = self.prepared.job, self.document
         said = list(notices.cloth_notices(planned, known))
         said += yield from notices.margin_notices(planned, known, document, QUICK_WORK)
         said += yield from notices.ways_out(self.prepared, planned, document, QUICK_WORK)
+        yield from self._look_at_the_piece(planned)
         check = yield from by_the_chart(planned, known.units, QUICK_WORK)
         self._checks |= {planned.cloth.id: check} if check else {}
         self._said[number] = said
@@ -146,7 +168,21 @@ class Planning:
         for about in self._said:
             said += about
         planned = [planner.plan() for planner in self._planners]
-        return {**_answer(self.prepared, planned, said, self._checks), "workroom": self._workroom}
+        for one in planned:
+            said += self._notices_of_piece(one)
+        pieces = {one.cloth.id: self._piece(one) for one in planned}
+        return {**_answer(self.prepared, planned, said, self._checks, pieces), "workroom": self._workroom}
+
+    def _notices_of_piece(self, planned: ClothPlan) -> list[notices.Notice]:
+        found = self._in_hand.get(planned.cloth.id)
+        return [] if found is None else list(narrow_piece(found, planned.cloth, self.prepared.job))
+
+    def _piece(self, planned: ClothPlan) -> dict[str, Any] | None:
+        """What the length in hand of a cloth makes, in the words of the answer."""
+        found = self._in_hand.get(planned.cloth.id)
+        if found is None:
+            return None
+        return piece_answer(found, self.prepared.job, self._other_ways.get(planned.cloth.id, []))
 
     @cached_property
     def _workroom(self) -> list[dict[str, Any]]:
@@ -189,7 +225,11 @@ def _first_notices(planned: ClothPlan, prepared: Prepared) -> list[notices.Notic
 
 
 def _answer(
-    prepared: Prepared, planned: list[ClothPlan], said: list[notices.Notice], checks: dict[str, str]
+    prepared: Prepared,
+    planned: list[ClothPlan],
+    said: list[notices.Notice],
+    checks: dict[str, str],
+    pieces: dict[str, dict[str, Any] | None],
 ) -> dict[str, Any]:
     job = prepared.job
     said += [notices.question(problem) for problem in job.questions]
@@ -203,7 +243,9 @@ def _answer(
         "units": job.units,
         "cushions": [cover_answer(cover, job) for cover in prepared.covers],
         "pieces": [piece for cover in prepared.covers for piece in pieces_answer(cover, job)],
-        "cloths": [cloth_answer(one, job, checks.get(one.cloth.id)) for one in planned],
+        "cloths": [
+            cloth_answer(one, job, checks.get(one.cloth.id), pieces.get(one.cloth.id)) for one in planned
+        ],
         "materials": [material_answer(material) for material in bought],
         "shopping": shopping_list(bought, planned, job),
         "notices": notices.in_order(said),

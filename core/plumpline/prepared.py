@@ -11,6 +11,7 @@ from plumpline.job import NM_PER_METRE, Cloth, Job, name_of, read_job
 from plumpline.layplan import strips_too_short
 from plumpline.pieces import Piece, Strips
 from plumpline.problems import Problem
+from plumpline.remnant import remnant_problems
 
 _FINEST_REPEAT = 6 * NM_PER_METRE // 1000
 _WIDEST_CLOTH = 10 * NM_PER_METRE
@@ -18,12 +19,16 @@ _WIDEST_CLOTH = 10 * NM_PER_METRE
 
 @dataclass(frozen=True)
 class Prepared:
-    """The covers that can be made, the problems of the others, and the cloths whose pieces are all known."""
+    """The covers that can be made, the problems of the others, and the cloths whose pieces are all known.
+
+    `not_in_hand` are the cloths whose piece in hand cannot be planned, which does not keep them from being bought.
+    """
 
     job: Job
     covers: tuple[Made, ...]
     problems: tuple[Problem, ...]
     waiting: frozenset[str]
+    not_in_hand: frozenset[str] = frozenset()
 
     def pieces_on(self, cloth: Cloth) -> tuple[Piece, ...]:
         """What is cut from a cloth, in the order of the job."""
@@ -53,12 +58,16 @@ def prepare(document: object) -> Prepared | list[Problem]:
         else:
             problems.extend(made)
             waiting |= set(cushion.cloths)
+    not_in_hand: set[str] = set()
     for cloth in job.cloths:
         found = [] if cloth.id in job.unsure or not _is_used(job, cloth) else _cloth_problems(cloth)
         found += [] if found or cloth.id in job.unsure else _strip_problems(cloth, covers)
         problems.extend(found)
         waiting |= {cloth.id} if found else set()
-    return Prepared(job, tuple(covers), tuple(problems), frozenset(waiting))
+        of_piece = [] if found or not _is_used(job, cloth) else remnant_problems(cloth, job.units)
+        problems.extend(of_piece)
+        not_in_hand |= {cloth.id} if of_piece else set()
+    return Prepared(job, tuple(covers), tuple(problems), frozenset(waiting), frozenset(not_in_hand))
 
 
 def _is_used(job: Job, cloth: Cloth) -> bool:

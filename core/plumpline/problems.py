@@ -60,7 +60,9 @@ CODES: dict[str, str] = {
     "wider-than-any-cloth": "The width is larger than any cloth is wide.",
     "too-many": "More panels than one lay plan can be made for.",
     "wash-not-said": "The cloth shrinks, but it is not said when it is washed.",
-    "flaw-outside": "A flaw lies outside the cloth.",
+    "flaw-outside": "A flaw lies outside the cloth, or outside the piece in hand.",
+    "edges-disagree": "The edges of a piece in hand, and how far its ends run out of square, cannot all be true.",
+    "piece-too-narrow": "The piece in hand is too narrow for a panel.",
     # what is worth knowing
     "no-selvedge-margin": "The whole ticket width is planned to the edge.",
     "no-squaring-margin": "Nothing is allowed for squaring the ends.",

@@ -25,10 +25,10 @@ _MOST_ABREAST = 4
 
 @dataclass(frozen=True)
 class Change:
-    """One value of the document to set: a JSON pointer and the new value."""
+    """One value of the document to set: a JSON pointer and the new value; one behind the end of a list is added."""
 
     at: str
-    value: str
+    value: str | int | dict[str, str]
 
 
 @dataclass(frozen=True)
@@ -63,7 +63,10 @@ def changed(document: dict[str, Any], changes: tuple[Change, ...]) -> dict[str, 
         place: Any = result
         for name in way:
             place = place[int(name)] if isinstance(place, list) else place.setdefault(name, {})
-        place[last] = change.value
+        if isinstance(place, list):
+            place[int(last) :] = [change.value]
+        else:
+            place[last] = change.value
     return result
 
 
@@ -215,13 +218,20 @@ def _joins_in(after: ClothPlan, blamed: list[Piece]) -> str:
 
 
 def _offers(cloth: Cloth, blamed: list[Piece]) -> list[Offer]:
-    offers = [_along_the_roll(cloth), *_turned(cloth)]
+    offers = [_along_the_roll(cloth), *turned(cloth)]
     faces = sorted({piece.face_at: piece.face for piece in blamed if piece.shape == "rectangle"}.items())
-    joinable = [(at, face) for at, face in faces if at.endswith(("/front", "/back"))]
     along = [at for at, _ in faces if at.endswith("/sides")]
     if along:
         changes = tuple(Change(f"{at.removesuffix('/sides')}/boxing/run", "across") for at in along)
         offers.append(("Lay the boxing across the cloth and join it", changes))
+    return [*offers, *joins_of_faces(blamed)]
+
+
+def joins_of_faces(blamed: list[Piece]) -> list[Offer]:
+    """Faces that are too wide joined of several pieces, each way there is."""
+    offers = []
+    faces = sorted({piece.face_at: piece.face for piece in blamed if piece.shape == "rectangle"}.items())
+    joinable = [(at, face) for at, face in faces if at.endswith(("/front", "/back"))]
     for joined, words in _JOINED.items() if joinable else ():
         for pattern, matched in (
             _MATCHED.items() if any(f.pattern == "centred" for _, f in joinable) else _PLAIN.items()
@@ -253,7 +263,7 @@ def _along_the_roll(cloth: Cloth) -> Offer:
     return words, (Change(f"{cloth.at}/up", "left"),)
 
 
-def _turned(cloth: Cloth) -> list[Offer]:
+def turned(cloth: Cloth) -> list[Offer]:
     """Turning panels one by one, where nobody has said that the cloth has a direction."""
     if cloth.direction_said or cloth.repeat_across or cloth.repeat_along:
         return []
@@ -282,7 +292,7 @@ def _without_joins(prepared: Prepared, cloth: Cloth) -> list[Offer]:
         for cover in prepared.covers
         if cover.cushion.kind == "boxed" and cover.cushion.cover.face("sides").cloth == cloth.id
     ]
-    turns = [] if cloth.direction_said or cloth.lies_aside else [change for _, way in _turned(cloth) for change in way]
+    turns = [] if cloth.direction_said or cloth.lies_aside else [change for _, way in turned(cloth) for change in way]
     if boxed and (turns or cloth.lies_aside or cloth.direction == "any"):
         changes = [Change(f"{cushion.at}/cover/boxing/run", "along") for cushion in boxed]
         offers.append(("Cut the boxing along the roll in one length", (*turns, *changes)))

@@ -54,7 +54,7 @@ def cloth_working(planned: ClothPlan, job: Job) -> list[str]:
         _width_line(planned, job),
         *_panel_lines(planned, job),
         *_wash_lines(planned, job),
-        *([_row_line(planned, planned.plan, job)] if planned.pieces else []),
+        *([row_line(planned, planned.plan, job)] if planned.pieces else []),
         *_strip_lines(planned, job),
         *start_lines(planned, job.units),
         *_end_lines(planned, job),
@@ -116,7 +116,8 @@ def most_across(placements: tuple[Placement, ...]) -> int:
     return most
 
 
-def _row_line(planned: ClothPlan, plan: Plan, job: Job) -> str:
+def row_line(planned: ClothPlan, plan: Plan, job: Job) -> str:
+    """How the panels of a plan lie, and the length that they take."""
     units, placed = job.units, plan.placements
     laid = write_length(plan.panels_end, units)
     rows = rows_of(placed)

@@ -4,6 +4,7 @@ from plumpline.job.cloths import Cloth, Flaw, Motif, Price, shrunk
 from plumpline.job.cushions import Boxing, Closure, Corners, Cover, Cushion, Edge, Face, Insert
 from plumpline.job.habits import HABITS, NM_PER_CM, NM_PER_METRE, NM_PER_YARD, Habits
 from plumpline.job.reader import file_problems, read_job
+from plumpline.job.remnants import Remnant, RemnantFlaw
 from plumpline.job.whole import Job, name_of
 
 __all__ = [
@@ -25,6 +26,8 @@ __all__ = [
     "Job",
     "Motif",
     "Price",
+    "Remnant",
+    "RemnantFlaw",
     "file_problems",
     "name_of",
     "read_job",

@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from plumpline.document import Reading, Values
 from plumpline.job.habits import NM_PER_METRE, NM_PER_YARD, Habits
+from plumpline.job.remnants import Remnant, read_remnant
 from plumpline.lengths import round_half_even
 from plumpline.money import MoneyError, to_minor
 
@@ -69,6 +70,7 @@ class Cloth:
     flaws: tuple[Flaw, ...]
     sold_by: int
     price: Price | None
+    remnant: Remnant | None
 
     @property
     def at(self) -> str:
@@ -110,6 +112,7 @@ def read_cloth(index: int, values: Values, habits: Habits, reading: Reading) -> 
         flaws=tuple(Flaw(**entry) for entry in values.get("flaws", [])),
         sold_by=values.get("sold_by", habits.step),
         price=_price(values["price"], f"/cloths/{index}/price", reading) if "price" in values else None,
+        remnant=read_remnant(values["piece"]) if "piece" in values else None,
     )
 
 

@@ -20,6 +20,8 @@ contributes, whichever panels there are: its least area divided by the width, or
 sets need at least the sum of what theirs contribute, and even the sets that contribute least, so many of them, exceed
 the length (sizes, width and length with one gap, but for ``true-area``).
 
+Sets may want rings of the strip's piping as well as panels, or nothing else; the bounds that add up leave them out.
+
 With k kinds of sets at most ``MOST_CHOICES`` choices are planned to each count, each within its part of the budget.
 """
 
@@ -119,17 +121,30 @@ class Shares:
 class FitSearch:
     """One question of what fits: the kinds of equal sets, what was found to fit, and what was refuted."""
 
-    def __init__(self, strip: Strip, length: int, sets: Sets, budget: Budget, seed: int = 0) -> None:
+    def __init__(
+        self,
+        strip: Strip,
+        length: int,
+        sets: Sets,
+        budget: Budget,
+        seed: int = 0,
+        rings: Sequence[Sequence[int]] = (),
+    ) -> None:
+        """``rings`` tells for each set how many of each of the strip's piping it wants; left out, all stay as they are.
+        """
         self.strip, self.length, self.budget, self.seed = strip, length, budget, seed
         ids = [panel.id for panel in strip.panels]
         members: dict[Counts, list[int]] = {}
         for number, one in enumerate(sets):
             if not set(one) <= set(ids):
                 raise ValueError(f"set {number} has panels that are not on the strip")
-            members.setdefault(tuple(one.get(panel, 0) for panel in ids), []).append(number)
+            wanted = (*(one.get(panel, 0) for panel in ids), *(rings[number] if rings else ()))
+            members.setdefault(wanted, []).append(number)
+        self._rings_told = bool(rings)
         self.kinds = tuple(members)
         self.members = tuple(members.values())
-        if length <= 0 or self._copies(self._all) != tuple(panel.qty for panel in strip.panels):
+        everything = (*(panel.qty for panel in strip.panels), *(piping.rings for piping in strip.piping if rings))
+        if length <= 0 or self._copies(self._all) != everything:
             raise ValueError("a length above 0 is needed, and sets that have all panels of the strip between them")
         self.wanted = len(sets)
         self.laid: tuple[Counts, Plan, int] | None = None
@@ -141,10 +156,22 @@ class FitSearch:
         return tuple(len(numbers) for numbers in self.members)
 
     def _copies(self, choice: Counts) -> Counts:
-        """How many copies of each panel a choice of sets takes."""
+        """How many copies of each panel, and rings of each piping, a choice of sets takes."""
         return tuple(
             sum(count * kind[i] for count, kind in zip(choice, self.kinds, strict=True))
-            for i in range(len(self.strip.panels))
+            for i in range(len(self.kinds[0]))
+        )
+
+    def _strip_for(self, choice: Counts) -> Strip:
+        """The strip with what a choice of sets takes, and nothing else."""
+        copies = self._copies(choice)
+        panels = zip(self.strip.panels, copies[: len(self.strip.panels)], strict=True)
+        piping = self.strip.piping
+        if self._rings_told:
+            counted = zip(piping, copies[len(self.strip.panels) :], strict=True)
+            piping = tuple(replace(one, rings=rings) for one, rings in counted if rings)
+        return replace(
+            self.strip, panels=tuple(replace(panel, qty=qty) for panel, qty in panels if qty), piping=piping
         )
 
     def steps(self) -> Slices[Fit]:
@@ -153,10 +180,10 @@ class FitSearch:
             yield from self._ask(self._all)
         if self._found < self.wanted:
             self._by_choices(self.wanted)
-            for shares in self._shares():
+            for shares in self._shares() if self.strip.panels else ():
                 self._by_least_sets(shares)
             yield from self._halve()
-            if self._found < self._most and not is_shaped(self.strip):
+            if self._found < self._most and self.strip.panels and not is_shaped(self.strip):
                 yield from self._by_rows()
             yield from self._raise()
         choice, plan, kept_back = self.laid or ((0,) * len(self.kinds), None, 0)
@@ -174,8 +201,7 @@ class FitSearch:
 
     def _ask(self, choice: Counts) -> Slices[None]:
         """Plan a choice of sets until it fits, is refuted, or the budget is spent."""
-        panels = zip(self.strip.panels, self._copies(choice), strict=True)
-        strip = replace(self.strip, panels=tuple(replace(panel, qty=qty) for panel, qty in panels if qty))
+        strip = self._strip_for(choice)
         lost = lost_to_start(strip)
         planner = planner_of(strip, self.budget, self.seed, max(self.length - lost.most, 1))
         yield from planner.steps()
@@ -194,6 +220,7 @@ class FitSearch:
     @cached_property
     def _areas(self) -> list[int]:
         sizes = [panel.w * panel.h for panel in self.strip.panels]
+        sizes += [piping.width * piping.length for piping in self.strip.piping if self._rings_told]
         return [sum(copies * size for copies, size in zip(kind, sizes, strict=True)) for kind in self.kinds]
 
     def _halve(self) -> Slices[None]:
@@ -277,7 +304,7 @@ class FitSearch:
     def _by_least_sets(self, shares: Shares) -> None:
         """Refute the least count whose cheapest sets already exceed the length by a bound that adds up."""
         values = sorted(
-            sum((copies * share for copies, share in zip(kind, shares.of_panels, strict=True)), Fraction(0))
+            sum((copies * share for copies, share in zip(kind, shares.of_panels, strict=False)), Fraction(0))
             for kind, numbers in zip(self.kinds, self.members, strict=True) for _ in numbers
         )
         for count, total in enumerate(accumulate(values), start=1):

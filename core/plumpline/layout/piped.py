@@ -53,6 +53,18 @@ def longest_strip(width: int, piping: Piping) -> int:
     return ENDLESS if piping.width <= width else width
 
 
+class NoPanels:
+    """The planner where nothing but piping is wanted."""
+
+    def steps(self) -> Slices[None]:
+        """Nothing is to be done."""
+        yield
+
+    def plan(self) -> Plan:
+        """The plan of nothing."""
+        return Plan(0, 0, "area", {}, ())
+
+
 class PipedPlanner:
     """One strip with piping being planned."""
 

@@ -24,7 +24,7 @@ from plumpline.layout.desk import Desk, Spot
 from plumpline.layout.dive import dive
 from plumpline.layout.equal import lay_equal, suits
 from plumpline.layout.niche_beam import Measure, NicheBeam, Wall
-from plumpline.layout.piped import PipedPlanner
+from plumpline.layout.piped import NoPanels, PipedPlanner
 from plumpline.layout.places import check
 from plumpline.layout.search import Best, Search, climb, lay_starts, share
 from plumpline.layout.sets import TooManySets
@@ -73,8 +73,9 @@ def planner_of(
 
     Raises ``CannotLay`` where no plan obeys the rules and ``ValueError`` for a strip that makes no sense.
     """
-    panels = panel_planner(strip, budget, seed, enough)
-    return PipedPlanner(strip, budget, panels) if strip.piping else panels
+    if not strip.piping:
+        return panel_planner(strip, budget, seed, enough)
+    return PipedPlanner(strip, budget, panel_planner(strip, budget, seed, enough) if strip.panels else NoPanels())
 
 
 def panel_planner(strip: Strip, budget: Budget, seed: int = 0, enough: int = 0) -> Planner | ShapedPlanner:

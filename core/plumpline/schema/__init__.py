@@ -12,6 +12,7 @@ _TEXTS = {
     "length": "A length as text with its unit, 0 or more: “17 5/8 in”, “45.5 cm”.",
     "positive": "A length as text with its unit, above 0: “17 5/8 in”, “45.5 cm”.",
     "signed": "A length as text with its unit; a minus sign in front turns it round.",
+    "reach": "A length as text with its unit, above 0, or “all”.",
     "grid": "A length as text with its unit, or “0” for none.",
     "share": "A share as text, from 0 up to but not including 1: “0.03”.",
     "ratio": "A number from 1 to 10, also as text: “2.5”.",
