@@ -183,7 +183,7 @@ def cloth_answer(planned: ClothPlan, job: Job, check: str | None = None, piece: 
             "text": length_to_ask(planned.buy, cloth.sold_by, units),
             "other": in_other_system(planned.buy, cloth.sold_by, units),
         },
-        "start": _start(planned, plan, units),
+        "start": start_answer(planned, plan, units),
         "cost": cost_answer(planned, planned.buy),
         "layout": layout_answer(planned, plan, job),
         "straight": _straight(planned, job),
@@ -211,7 +211,8 @@ def cost_answer(planned: ClothPlan, buy: int) -> Json | None:
     return {"amount": write_money(total, price.currency), "currency": price.currency}
 
 
-def _start(planned: ClothPlan, plan: Plan, units: str) -> Json | None:
+def start_answer(planned: ClothPlan, plan: Plan, units: str) -> Json | None:
+    """How far behind the squared end the first motif lies in a plan; None where nothing hangs on that."""
     found = first_motif(planned, plan)
     return None if found is None else {"motif": found[0], "along": figure(found[1], units)}
 
@@ -314,7 +315,7 @@ def _straight(planned: ClothPlan, job: Job) -> Json:
             "other": in_other_system(buy, planned.cloth.sold_by, units),
         },
         "cost": cost_answer(planned, buy),
-        "start": _start(planned, plan, units),
+        "start": start_answer(planned, plan, units),
         "layout": layout_answer(planned, plan, job),
         "offcuts": left_answer(offcuts_between(planned, plan, buy, HABITS[units].narrowest), units),
         "motif_points": motif_points(planned, plan),

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import Any
 
-from plumpline.answer import layout_answer, left_answer, motif_points
-from plumpline.figures import counted, figure
+from plumpline.answer import layout_answer, left_answer, motif_points, start_answer
+from plumpline.figures import counted, figure, listed
 from plumpline.in_hand import InHand
 from plumpline.job import HABITS, Cloth, Job, name_of
 from plumpline.layout.outlines import Point
@@ -44,6 +44,7 @@ def piece_answer(found: InHand, job: Job, ways: list[OtherWay]) -> Json:
         "squaring": figure(spread.cloth.squaring, units),
         "usable_length": figure(max(spread.length, 0), units),
         "laid": figure(lays.plan.length, units) if lays else None,
+        "start": start_answer(lays, lays.plan, units) if lays else None,
         "outline": [list(point) for point in spread.outline],
         "flaws": [_flaw(flaw) for flaw in spread.all_flaws(max(spread.length, 0))],
         "layout": layout_answer(lays, lays.plan, job) if lays else [],
@@ -120,7 +121,7 @@ def _covers_made(found: InHand, job: Job | None = None) -> str:
     if job is None or len(wanted) == 1:
         return f"makes {found.covers} of the {counted(sum(wanted.values()), 'cover', 'covers')}"
     names = {cushion.id: name_of(cushion) for cushion in job.cushions}
-    return f"makes {', '.join(f'{made} of {wanted[id_]} {names[id_]}' for id_, made in found.makes)}"
+    return f"makes {listed([f'{made} of {wanted[id_]} “{names[id_]}”' for id_, made in found.makes])}"
 
 
 def _working(found: InHand, job: Job) -> list[str]:

@@ -165,7 +165,8 @@ def _fewer(look: _Look, prepared: Prepared, now: InHand) -> Slices[list[OtherWay
     fewer = [(at[id_], made) for id_, made in now.makes if made < wanted[id_]]
     if any(cushion.mirrored > made for cushion, made in fewer):
         return []
-    words = [f"{made} of the {wanted[cushion.id]} {cushion.name or 'covers'}" for cushion, made in fewer]
+    of_one = len(now.makes) == 1
+    words = [f"{made} of the {wanted[c.id]} {'covers' if of_one else f'“{name_of(c)}”'}" for c, made in fewer]
     way = yield from look.at(f"Make {listed(words)}", tuple(Change(f"{c.at}/quantity", made) for c, made in fewer))
     return [] if way is None or not way.after.enough else [way]
 

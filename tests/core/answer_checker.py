@@ -33,7 +33,115 @@ def check(job, answer):
         assert cloth["usable_width"]["nm"] == rules.usable
         assert cloth["at_least"]["nm"] <= cloth["laid"]["nm"] <= cloth["straight"]["laid"]["nm"]
         assert cloth["proven"] == (cloth["at_least"]["nm"] == cloth["laid"]["nm"])
+        if "piece" in cloth:
+            checked += check_piece(job, bolt, cloth["piece"])
     return checked
+
+
+def check_piece(job, bolt, piece):
+    """Asserts that what is laid on a piece in hand stays in it, touches no flaw and makes what is said."""
+    metric = job["units"] != "in"
+    on_it = _Piece(bolt, metric)
+    rules, said = on_it.rules, piece["makes"]
+    assert (piece["length"]["nm"], piece["usable_width"]["nm"]) == (on_it.between, rules.usable)
+    assert piece["usable_length"]["nm"] == max(on_it.usable, 0)
+    wanted = {cushion["id"]: cushion["quantity"] for cushion in job["cushions"] if cushion["id"] in said}
+    assert piece["enough"] == (said == wanted)
+    assert (piece["spare"] is not None) == piece["enough"]
+    panels = {}
+    for id_, panel in _panels(job, rules, bolt["id"], metric).items():
+        count = Fraction(panel["count"] * said[panel["cushion"]], wanted[panel["cushion"]])
+        mirrored = any(cushion.get("mirrored") for cushion in job["cushions"] if cushion["id"] == panel["cushion"])
+        laid = sum(entry["piece"] == id_ for entry in piece["layout"])
+        assert laid <= panel["count"]
+        assert mirrored or laid == count, id_
+        panels |= {id_: {**panel, "count": laid}} if laid else {}
+    layout = [entry for entry in piece["layout"] if "grain" not in entry]
+    rules.phase = _phase(rules, piece, {"cloth": bolt["id"]})
+    _check_layout(rules, panels, {"layout": layout})
+    for index, entry in enumerate(piece["layout"]):
+        assert 0 <= entry["x"] <= entry["x"] + entry["width"] <= rules.usable
+        assert 0 <= entry["y"] <= entry["y"] + entry["length"] <= on_it.usable
+        for corner in on_it.corners:
+            assert _drawn_apart(entry, corner), (entry, corner)
+        others = piece["layout"][:index] if "grain" in entry else ()
+        assert all(_apart(entry, False, other, False) for other in others)
+    if piece["layout"]:
+        end = max(entry["y"] + entry["length"] for entry in piece["layout"])
+        assert piece["laid"]["nm"] == end
+        waits = rules.start == "unknown" and any(p["face"].get("pattern") == "centred" for p in panels.values())
+        takes = ceil((end + rules.squaring) / rules.along) + (rules.raw_v if waits else 0)
+        # What a start that nobody knows takes is a repeat less one unit at worst.
+        assert takes <= on_it.between + waits
+        assert not piece["enough"] or piece["spare"]["nm"] == max(on_it.between - takes, 0)
+    for way in piece["ways_out"]:
+        assert way["piece"]["enough"] or sum(way["piece"]["makes"].values()) > sum(said.values())
+    return len(piece["layout"])
+
+
+class _Piece:
+    """A piece in hand from its document: what lies between its squared lines, its flaws and its corners."""
+
+    def __init__(self, bolt, metric):
+        piece = bolt["piece"]
+        slant = {name: _signed(text) for name, text in piece.get("slant", {}).items()}
+        left, right = (nm(piece[name]) if name in piece else None for name in ("left", "right"))
+        self.between = _between(left, right, nm(piece["length"]) if "length" in piece else None, slant)
+        width = piece.get("width", bolt["width"])
+        own = {**bolt, "width": width, "flaws": []}
+        if "motif_along" in piece:
+            first = nm(bolt["motifs"][0]["along"])
+            by = nm(piece["motif_along"]) - first
+            own["motifs"] = [{**m, "along": f"{(nm(m['along']) + by) / NM['mm']} mm"} for m in bolt["motifs"]]
+        own["start"] = "measured" if "motif_along" in piece else "unknown"
+        self.rules = _Cloth(own, metric)
+        self.usable = floor(self.between * self.rules.along) - self.rules.squaring
+        self.corners = []
+        for flaw in piece.get("flaws", ()):
+            self._add(flaw, nm(width))
+
+    def _add(self, flaw, width):
+        rules = self.rules
+        wide = nm(flaw["width"])
+        long = self.between if flaw["length"] == "all" else nm(flaw["length"])
+        if "corner" not in flaw:
+            x, y = nm(flaw["across"]), 0 if flaw["length"] == "all" else nm(flaw["along"])
+            self._box(x, y * rules.along, wide, long * rules.along)
+            return
+        end, side = flaw["corner"].split("-")
+        x = 0 if side == "left" else width - wide
+        y = 0 if end == "start" or flaw["length"] == "all" else self.usable - long * rules.along
+        self._box(x, y, wide, long * rules.along, flaw["corner"] if flaw.get("cut") == "slanting" else None)
+
+    def _box(self, x, y, wide, long, slanting=None):
+        rules = self.rules
+        left, w = (x - rules.selvedge) * rules.across, wide * rules.across
+        points = [(0, 0), (w, 0), (w, long), (0, long)]
+        if slanting:
+            # The corner of the box that is the corner of the piece, and its two neighbours.
+            at = ["start-left", "start-right", "end-right", "end-left"].index(slanting)
+            points = [points[at], points[(at + 1) % 4], points[at - 1]]
+        self.corners.append({"x": left, "y": y, "width": w, "length": long, "outline": points})
+
+
+def _signed(text):
+    return -nm(text[1:]) if text.startswith("-") else nm(text)
+
+
+def _between(left, right, length, slant):
+    """What lies between two lines square to the left edge within which the piece is whole; by the shorter reading."""
+    start, end = slant.get("start"), slant.get("end")
+    if left is not None and right is not None:
+        if start is None and end is None:
+            return min(left, right)
+        start = left + end - right if start is None else start
+        end = right + start - left if end is None else end
+        left = min(left, right - end + start)
+    else:
+        start, end = start or 0, end or 0
+        if left is None:
+            left = right - end + start if right is not None else min(length, length - end + start)
+    return min(left, left + end) - max(0, start)
 
 
 class _Cloth:

@@ -132,6 +132,16 @@ class FieldMaker(Maker):
                 group = self.page.get_by_role("group", name=f"{called} {entry_number + 1}", exact=True)
                 self.enter_fields(job, entry, f"/cloths/*/{kind}/*/", inside=group)
         self.enter_fields(job, cloth, "/cloths/*/", only=later)
+        for number, place in enumerate(cloth.get("piece", {}).get("flaws", [])):
+            self.enter_place(job, place, number)
+
+    def enter_place(self, job: Document, place: Document, number: int) -> None:
+        """A flaw of the piece in hand, or a corner cut out of it."""
+        self.unfold()
+        self.press("cloth.addCorner" if "corner" in place else "cloth.addPlace")
+        self.press("job.done")
+        group = self.page.get_by_role("group", name=f"Place {number + 1} on the piece", exact=True)
+        self.enter_fields(job, place, "/cloths/*/piece/flaws/*/", inside=group)
 
     def enter_cushion(self, job: Document, cushion: Document, number: int) -> None:
         self.go_to("measure")

@@ -1,9 +1,11 @@
 // The lay plan to scale, as the cloth lies on the table: the cut end nearest to the maker, at the bottom.
 //
 // PlanDrawing({cloth, plan?, cut?, height?})
-//   cloth    one of the answer's cloths: cloth_width, usable_width, selvedge, squaring, laid, layout, offcuts, motif_points
+//   cloth    one of the answer's cloths: cloth_width, usable_width, selvedge, squaring, laid, layout, offcuts, motif_points;
+//            of a piece in hand also its outline, and the flaws that are kept clear of
 //   plan     {layout, cuts?, laid?}, e.g. cloth.straight; left out: the cloth's own layout, without cuts
 //   cut      number of the cut being made, drawn larger
+//   called   the word that names the drawing (default: layPlan)
 //   height   most px the drawing may be high (default: a good half of the window)
 // x grows from the left usable edge, y from the squared cut end upwards. One user unit is a millimetre of cloth.
 // Panels whose part begins with "back" are tinted and every panel is named in words; its top is marked by an arrow.
@@ -12,7 +14,7 @@ import { SvgFractions } from './cushions/dimension.js';
 import { Icon } from './icon.js';
 import { Cuts } from './plan-cuts.js';
 import { KEY_ZOOM, usePlanGestures, zoomedByButton } from './plan-gestures.js';
-import { MotifPoints, Offcut, PanelFace, PanelWords, Strips, units } from './plan-pieces.js';
+import { Flaw, MotifPoints, Offcut, PanelFace, PanelWords, Strips, units } from './plan-pieces.js';
 import { carried, isFitted, viewsOf } from './plan-view.js';
 import { partWords, say } from './words.js';
 
@@ -28,14 +30,24 @@ function clothSheet(cloth, plan) {
   const ends = units(cloth.squaring?.nm ?? 0) / 2;
   const selvedge = units(cloth.selvedge?.nm ?? 0);
   const usable = units(cloth.usable_width.nm);
-  return { laid, ends, selvedge, usable, content: { x: -selvedge, y: -laid - ends, width: usable + 2 * selvedge, height: laid + 2 * ends } };
+  const square = { x: -selvedge, y: -laid - ends, width: usable + 2 * selvedge, height: laid + 2 * ends };
+  return { laid, ends, selvedge, usable, outline: cloth.outline, content: cloth.outline ? boxAround(cloth.outline) : square };
+}
+
+function boxAround(outline) {
+  const [xs, ys] = [outline.map(([x]) => units(x)), outline.map(([, y]) => -units(y))];
+  const [x, y] = [Math.min(...xs), Math.min(...ys)];
+  return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };
 }
 
 function ClothGround({ sheet, px }) {
-  const { content, laid, selvedge, usable } = sheet;
+  const { content, laid, outline, selvedge, usable } = sheet;
   const room = selvedge / px >= 11;
-  return html`<rect class="plan-cloth" ...${content} />
-    ${selvedge > 0 && [-selvedge, usable].map((x) => html`<g key=${x}><rect class="plan-selvedge" x=${x} y=${content.y} width=${selvedge} height=${content.height} />
+  const side = outline ? { y: -laid, height: laid } : { y: content.y, height: content.height };
+  return html`${outline
+      ? html`<path class="plan-cloth" d="M${outline.map(([x, y]) => `${units(x)} ${-units(y)}`).join('L')}Z" />`
+      : html`<rect class="plan-cloth" ...${content} />`}
+    ${selvedge > 0 && [-selvedge, usable].map((x) => html`<g key=${x}><rect class="plan-selvedge" x=${x} width=${selvedge} ...${side} />
       ${room && html`<text class="plan-side" x=${x + selvedge / 2} y=${-laid / 2} font-size=${10 * px} text-anchor="middle" dominant-baseline="central"
         transform="rotate(-90 ${x + selvedge / 2} ${-laid / 2})">${say('selvedge')}</text>`}</g>`)}
     <path class="plan-squared" d="M0 0H${usable}M0 ${-laid}H${usable}" />`;
@@ -109,6 +121,7 @@ function Sheet({ sheet, cloth, plan, view, px, current }) {
   const marked = (cloth.motif_points ?? []).length;
   const { width, height } = sheet.content;
   return html`<${ClothGround} sheet=${sheet} px=${px} />
+    ${(cloth.flaws ?? []).map((flaw) => html`<${Flaw} key="x${flaw.x} ${flaw.y}" flaw=${flaw} px=${px} />`)}
     ${offcuts.map((offcut) => html`<${Offcut} key="o${offcut.x} ${offcut.y}" offcut=${offcut} px=${px} />`)}
     ${panels.map((entry) => html`<${PanelFace} key="f${entry.piece} ${entry.copy}" entry=${entry} />`)}
     <${Strips} strips=${strips} px=${px} />
@@ -118,7 +131,7 @@ function Sheet({ sheet, cloth, plan, view, px, current }) {
     <${Cuts} cuts=${cuts} sheet=${sheet} px=${px} current=${current} />`;
 }
 
-export function PlanDrawing({ cloth, plan = { layout: cloth.layout }, cut, height = defaultHeight() }) {
+export function PlanDrawing({ cloth, plan = { layout: cloth.layout }, cut, called = 'layPlan', height = defaultHeight() }) {
   const sheet = useMemo(() => clothSheet(cloth, plan), [cloth, plan.layout]);
   const [holder, frame] = useFrame(sheet.content, height);
   const views = useMemo(() => viewsOf(sheet.content, frame, MARGINS), [sheet, frame.width, frame.height]);
@@ -128,10 +141,10 @@ export function PlanDrawing({ cloth, plan = { layout: cloth.layout }, cut, heigh
   const part = Math.floor(-view.y / view.height);
   const drawn = useMemo(
     () => frame.width > 0 && html`<${Sheet} sheet=${sheet} cloth=${cloth} plan=${plan} view=${view} px=${px} current=${cut} />`,
-    [sheet, px, part, plan.layout, cloth.offcuts, cut, partWords.value],
+    [sheet, px, part, plan.layout, cloth.offcuts, cloth.flaws, cut, partWords.value],
   );
   const whole = isFitted(view, views.whole);
-  const name = say('layPlan', {
+  const name = say(called, {
     across: cloth.usable_width.text, along: (plan.laid ?? cloth.laid).text, panels: plan.layout.length, cuts: (plan.cuts ?? []).length,
   });
   const zoom = (factor) => change((now) => zoomedByButton(now, views.whole, factor));

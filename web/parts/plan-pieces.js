@@ -156,6 +156,20 @@ export function Offcut({ offcut, px }) {
       transform=${fitting.upright ? `rotate(-90 ${x} ${y})` : undefined}><${SvgFractions} text=${fitting.words} /></text>`}</g>`;
 }
 
+/** A place that is kept clear: named where there is room, else crossed out. */
+export function Flaw({ flaw, px }) {
+  const box = panelBox(flaw);
+  const fitting = fittingWords([say('keptClear')], box, px);
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  const shape = flaw.outline
+    ? `M${flaw.outline.map(([dx, dy]) => `${units(flaw.x + dx)} ${-units(flaw.y + dy)}`).join('L')}Z`
+    : `M${box.x} ${box.y}h${box.width}v${box.height}h${-box.width}Z`;
+  const cross = flaw.outline ? '' : `M${box.x} ${box.y}l${box.width} ${box.height}m0 ${-box.height}l${-box.width} ${box.height}`;
+  return html`<g class="plan-flaw"><path d=${shape} />${!fitting && cross && html`<path class="plan-flaw-cross" d=${cross} />`}
+    ${fitting && html`<text x=${x} y=${y} font-size=${11.5 * px} text-anchor="middle" dominant-baseline="central"
+      transform=${fitting.upright ? `rotate(-90 ${x} ${y})` : undefined}>${fitting.words}</text>`}</g>`;
+}
+
 /** A cross on every point of the repeat, as one path; none where they would stand closer than can be told apart.
  *  `room` is how many square units there are for each. */
 export function MotifPoints({ points, room, px }) {

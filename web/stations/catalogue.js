@@ -61,7 +61,8 @@ export function nameOf(job, path) {
   if (entry?.name) return entry.name;
   const list = valueAt(job, parentOf(path));
   const kind = path.match(/(cushion|cloth|motif|flaw)s\/[^/]*$/)[1];
-  return say({ cushion: 'measure.cushion', cloth: 'cloth.cloth', motif: 'cloth.motif', flaw: 'cloth.flaw' }[kind],
+  return say({ cushion: 'measure.cushion', cloth: 'cloth.cloth', motif: 'cloth.motif',
+    flaw: path.includes('/piece/') ? 'cloth.place' : 'cloth.flaw' }[kind],
     { number: list.indexOf(entry) + 1 });
 }
 

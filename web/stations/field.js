@@ -34,11 +34,12 @@ export function Fields({ title, children }) {
   return html`<section class="stack"><h2 class="section-title">${title}</h2><${Rows}>${children}<//></section>`;
 }
 
-// Fields that few jobs need: folded away until one of them is set or found wrong, or the heading is touched.
-export function Folded({ title, fields, none }) {
+// Fields that few jobs need: folded away until one of them is set or found wrong, or the heading is touched. What else
+// belongs to them comes beneath as `children`, `isTold` where that is set by itself.
+export function Folded({ title, fields, none, isTold, children }) {
   const shown = fields.filter((at) => isShown(job.value, at));
   if (shown.length === 0) return null;
-  const told = shown.some((at) => shownValue(job.value, at) !== undefined || problemText(at));
+  const told = isTold || shown.some((at) => shownValue(job.value, at) !== undefined || problemText(at));
   return html`<details class="folded stack" open=${told}><summary class="section-title fold">${title}<${Icon} name="down" size=${20} /></summary>
-    <${Rows}>${shown.map((at) => html`<${Field} key=${at} at=${at} none=${none} />`)}<//></details>`;
+    <${Rows}>${shown.map((at) => html`<${Field} key=${at} at=${at} none=${none} />`)}<//>${children}</details>`;
 }

@@ -14,7 +14,7 @@ export function clear(job, path) {
   let at = path;
   for (let up = parentOf(at); !KEPT.test(up); up = parentOf(at)) {
     const holder = valueAt(job, up);
-    if (Array.isArray(holder) || holder === undefined || Object.keys(holder).length > 1) break;
+    if (Array.isArray(holder) || Array.isArray(valueAt(job, parentOf(up))) || holder === undefined || Object.keys(holder).length > 1) break;
     at = up;
   }
   return drop(at);

@@ -52,6 +52,7 @@ export default {
     'hint:/cushions/*/cover/front/pattern=centred': 'A motif in the middle of the finished face.',
     'hint:/cloths/*/selvedge': 'What cannot be used at each edge: the selvage and any pinholes.',
     'hint:/cloths/*/width': 'From edge to edge, selvages included.',
+    'hint:/cloths/*/piece/width': 'From edge to edge, selvages included. Left out, that of the cloth.',
     'hint:/cloths/*/motifs/*/across': 'From the left edge of the cloth, selvage included, to the middle of one motif.',
     'cloth.motifsHint': 'Points of the pattern that a face can be centered on.',
   },

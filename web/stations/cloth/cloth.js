@@ -12,6 +12,7 @@ import { NextBar } from '../next-bar.js';
 import { addEntry, freeId } from '../setting.js';
 import { newCloth } from '../new-job.js';
 import { Entries } from './entries.js';
+import { InHand } from './in-hand.js';
 import { ClothTools } from './cloth-tools.js';
 
 const laidOut = (cloth) => nearAnswer.value?.cloths.find((entry) => entry.cloth === lastOf(cloth));
@@ -55,6 +56,7 @@ export function Cloth({ field }) {
           ${hasPattern && html`<${Entries} list=${`${cloth}/motifs`} />`}
           ${section(cloth, rows, 'cloth.ends')}
           <${Entries} list=${`${cloth}/flaws`} />
+          <${InHand} cloth=${cloth} laid=${laid} />
         </div>
       </div>
       <${ClothTools} cloth=${cloth} onAdd=${addCloth} />

@@ -1,8 +1,9 @@
-// The motifs and the flaws of a cloth: short lists whose entries are added, measured and removed on the spot.
+// The motifs and flaws of a cloth, and the flaws of a piece in hand: short lists whose entries are added, measured and
+// removed on the spot.
 import { html } from '../../parts/html.js';
 import { Icon } from '../../parts/icon.js';
 import { Rows } from '../../parts/row.js';
-import { lastOf, valueAt } from '../../store/pointer.js';
+import { valueAt } from '../../store/pointer.js';
 import { job } from '../../store/session.js';
 import { say } from '../../words/words.js';
 import { nameOf } from '../catalogue.js';
@@ -10,12 +11,17 @@ import { Field } from '../field.js';
 import { addEntry, freeId, removeEntry } from '../setting.js';
 import { open } from '../visit.js';
 
-const KINDS = {
-  motifs: { one: 'cloth.motif', title: 'cloth.motifs', hint: 'cloth.motifsHint', add: 'cloth.addMotif', remove: 'cloth.removeMotif',
-    fields: ['name', 'across', 'along'], first: 'across', fresh: (list) => ({ id: freeId('m', list) }) },
-  flaws: { one: 'cloth.flaw', title: 'cloth.flaws', hint: 'cloth.flawsHint', add: 'cloth.addFlaw', remove: 'cloth.removeFlaw',
-    fields: ['across', 'along', 'width', 'length'], first: 'across', fresh: () => ({}) },
-};
+// `adds`: what can be added, the field that is asked for first, and what it begins with.
+const KINDS = [
+  [/\/motifs$/, { one: 'cloth.motif', title: 'cloth.motifs', hint: 'cloth.motifsHint', remove: 'cloth.removeMotif',
+    fields: ['name', 'across', 'along'], adds: [{ add: 'cloth.addMotif', first: 'across', fresh: (list) => ({ id: freeId('m', list) }) }] }],
+  [/\/piece\/flaws$/, { one: 'cloth.place', title: 'cloth.places', hint: 'cloth.placesHint', remove: 'cloth.removePlace',
+    fields: ['corner', 'cut', 'across', 'along', 'width', 'length'],
+    adds: [{ add: 'cloth.addPlace', first: 'across', fresh: () => ({}) },
+      { add: 'cloth.addCorner', first: 'corner', fresh: () => ({ corner: 'end-right' }) }] }],
+  [/\/flaws$/, { one: 'cloth.flaw', title: 'cloth.flaws', hint: 'cloth.flawsHint', remove: 'cloth.removeFlaw',
+    fields: ['across', 'along', 'width', 'length'], adds: [{ add: 'cloth.addFlaw', first: 'across', fresh: () => ({}) }] }],
+];
 
 function Entry({ path, number, kind }) {
   const name = nameOf(job.value, path);
@@ -30,18 +36,19 @@ function Entry({ path, number, kind }) {
 }
 
 export function Entries({ list }) {
-  const kind = KINDS[lastOf(list)];
+  const [, kind] = KINDS.find(([pattern]) => pattern.test(list));
   const entries = valueAt(job.value, list) ?? [];
-  const add = () => {
-    const fresh = kind.fresh(entries);
+  const addWith = ({ first, fresh: begin }) => () => {
+    const fresh = begin(entries);
     addEntry(list, fresh);
-    open(`${list}/${fresh.id ?? entries.length}/${kind.first}`);
+    open(`${list}/${fresh.id ?? entries.length}/${first}`);
   };
   return html`<section class="stack">
     <h2 class="section-title">${say(kind.title)}</h2>
     <p class="note">${say(kind.hint)}</p>
     ${entries.map((entry, at) => html`<${Entry} key=${entry.id ?? at} path=${`${list}/${entry.id ?? at}`}
       number=${at + 1} kind=${kind} />`)}
-    <button type="button" class="button" onClick=${add}><${Icon} name="plus" />${say(kind.add)}</button>
+    ${kind.adds.map((one) => html`<button key=${one.add} type="button" class="button" onClick=${addWith(one)}>
+      <${Icon} name="plus" />${say(one.add)}</button>`)}
   </section>`;
 }

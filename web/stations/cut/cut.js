@@ -10,6 +10,7 @@ import { fullName } from '../catalogue.js';
 import { troubles } from '../problems.js';
 import { visit } from '../visit.js';
 import { Ask } from './ask.js';
+import { InHand } from './in-hand.js';
 import { Looking } from './looking.js';
 import { Notices } from './notices.js';
 import { OnePlan } from './one-plan.js';
@@ -40,6 +41,7 @@ function Answer({ field }) {
     <div class="column">
       ${cloths.map((entry) => html`<${Ask} key=${entry.cloth} cloth=${entry} several=${job.value.cloths.length > 1} />`)}
       <${State} />
+      ${cloths.map((entry) => html`<${InHand} key=${entry.cloth} cloth=${entry} several=${job.value.cloths.length > 1} />`)}
       <${Notices} />
       <${Shopping} />
       <${Papers} kind="templates" />
