@@ -54,7 +54,7 @@ _AMERICAN = {
 }
 # Where an answer keeps texts for a maker: everything else is a number, or a name that programs know things by.
 _TEXTS = (
-    *("ask", "do", "figure", "label", "name", "on", "other", "pieces"),
+    *("ask", "do", "figure", "label", "makes_text", "name", "on", "other", "pieces"),
     *("rule", "size", "text", "title", "twins", "when", "working"),
 )
 # Where a job keeps what its maker wrote, which nobody rewords.

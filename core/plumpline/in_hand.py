@@ -187,12 +187,13 @@ class _Search:
         end += sum(strips.length * strips.count for strips in wants.strips)
         budget = Budget(self.work)
         with budget.portion(1, 4):
-            laid = wants.laid(spread.lasting(end), (yield from self._phase(budget)))
+            phase = yield from self._phase(budget)
+            laid = wants.laid(spread.lasting(end), phase)
             planner = planner_of(wants.strip(laid), budget)
             yield from planner.steps()
         plan = planner.plan()
         reach = max([plan.length, *(_behind(plan, corner) for corner in spread.corners)])
-        return laid, plan, wants.takes(reach)
+        return wants.laid(spread.all_flaws(max(spread.length, 0)), phase), plan, wants.takes(reach)
 
     def _phase(self, budget: Budget) -> Slices[int]:
         """Where in the repeat a plan beside flaws begins that nobody knows the start of: as one without them would."""

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
+from itertools import combinations
 from typing import Any
 
 from plumpline.figures import listed, told
@@ -46,10 +47,10 @@ def other_ways(document: Document, prepared: Prepared, cloth: Cloth, now: InHand
         way = yield from look.at(words, changes)
         if way is not None and way.after.covers > now.covers:
             found.append(way)
-    together = _together(offers[: _from_elsewhere(offers)])
-    if together is not None and not any(way.after.enough for way in found):
-        way = yield from look.at(*together)
-        found += [way] if way is not None and way.after.enough else []
+    for words, changes in _together([offer for offer in offers if offer[0].startswith(_ELSEWHERE)]):
+        if not any(way.after.enough for way in found):
+            way = yield from look.at(words, changes)
+            found += [way] if way is not None and way.after.enough else []
     found += yield from _fewer(look, prepared, now)
     found += yield from _smaller(look, prepared, cloth)
     for words, changes in _joins(cloth, now, prepared.job.units):
@@ -85,19 +86,15 @@ def _offers(prepared: Prepared, cloth: Cloth) -> Iterator[Offer]:
 _ELSEWHERE = "Cut the "
 
 
-def _from_elsewhere(offers: list[Offer]) -> int:
-    return sum(words.startswith(_ELSEWHERE) for words, _ in offers)
-
-
-def _together(offers: list[Offer]) -> Offer | None:
-    """Backs, boxing and piping all from elsewhere, where one of them alone is not enough."""
-    if len(offers) < 2:
-        return None
-    changes: list[Change] = []
-    for _, more in offers:
-        changes += [change for change in more if change not in changes]
-    words = [words.removeprefix(_ELSEWHERE).split(" from ")[0] for words, _ in offers]
-    return f"{_ELSEWHERE}{listed(words)} from {offers[0][0].split(' from ')[1]}", tuple(changes)
+def _together(offers: list[Offer]) -> Iterator[Offer]:
+    """Two of backs, piping and boxing from elsewhere, then all three: for where one of them alone is not enough."""
+    for number in range(2, len(offers) + 1):
+        for some in combinations(offers, number):
+            changes: list[Change] = []
+            for _, more in some:
+                changes += [change for change in more if change not in changes]
+            what, source = zip(*(words.removeprefix(_ELSEWHERE).split(" from ", 1) for words, _ in some), strict=True)
+            yield f"{_ELSEWHERE}{listed(list(what))} from {source[0]}", tuple(changes)
 
 
 def _from_other_cloths(prepared: Prepared, cloth: Cloth) -> Iterator[Offer]:

@@ -306,10 +306,10 @@ def test_piping_from_elsewhere_is_offered_after_backs_and_both_together_where_on
     boxed = covers(1, "20 in", "20 in")
     boxed |= {"kind": "boxed", "insert": {**boxed["insert"], "thickness": "3 in"}}
     boxed["cover"]["edge"] = {"kind": "piped", "strip": "straight"}
-    # Front and back, 21 in each, fill 42 x 21 in; there is no room left for boxing or piping.
+    # Front and back, 21 in each, fill 42 x 21 in; without the back there is room for the piping, not for the boxing.
     own = cloth("54 in", piece={"length": "21 in", "width": "42 in"})
     document = job(boxed, [own, cloth("54 in", id="k2", name="ticking")])
-    assert words(piece_of(document))[0] == "Cut the piping and boxing from ticking"
+    assert words(piece_of(document))[0] == "Cut the backs and boxing from ticking"
 
 
 def test_covers_of_several_cloths_count_what_this_cloth_gives_and_mirrored_ones_their_own_pieces():
@@ -333,18 +333,14 @@ def test_fewer_covers_are_offered_only_where_one_of_each_is_made():
 
 
 def test_mirrored_covers_are_not_made_fewer_than_are_mirrored():
-    seat = {
-        "shape": "polygon",
-        "thickness": "2 in",
-        "sides": ["20 in", "18 in", "14 in", "18 31/32 in"],
-        "diagonals": [[0, 2, "26 29/32 in"]],
-    }
-    pair = covers(2, "1 in", "1 in") | {"kind": "boxed", "insert": seat, "mirrored": 2}
-    piece = piece_of(job(pair, cloth("54 in", piece={"length": "30 in"})))
-    assert piece["makes"] == {"c1": 1}
-    assert not any("Make" in text or "largest" in text for text in words(piece))
-    one = piece_of(job(pair | {"mirrored": 1}, cloth("54 in", piece={"length": "30 in"})))
-    assert one["makes"] == {"c1": 1}
+    bay = example("bay-window")
+    bay["cushions"] = bay["cushions"][1:]
+    for mirrored in (1, 2):
+        pair = changed(changed(bay, "/cushions/0/mirrored", mirrored), "/cloths/0/piece", {"length": "75 in"})
+        piece = piece_of(pair, "full")
+        assert piece["makes"] == {"c2": 1}
+        assert any(text.startswith("Make") for text in words(piece)) == (mirrored == 1)
+        assert not any("largest" in text for text in words(piece))
 
 
 def test_turning_is_offered_where_nobody_has_said_that_the_cloth_has_a_direction():

@@ -79,6 +79,20 @@ def jobs(draw):
     }
 
 
+PIECES = [
+    {"length": "1.2 m"},
+    {"left": "50 in", "right": "47 in", "width": "40 in", "motif_along": "5 in"},
+    {"left": "80 in", "slant": {"start": "2 in", "end": "-1 in"}, "flaws": [
+        {"corner": "end-left", "cut": "slanting", "width": "9 in", "length": "12 in"},
+        {"across": "22 in", "width": "1 in", "length": "all"},
+    ]},
+    {"length": "60 in", "motif_along": "0 in", "flaws": [
+        {"corner": "start-right", "width": "6 in", "length": "9 in"},
+        {"across": "10 in", "along": "30 in", "width": "2 in", "length": "1 in"},
+    ]},
+]  # fmt: skip
+
+
 @st.composite
 def cloths(draw, patterned):
     entry = {"id": "k1", "width": draw(st.sampled_from(["45 in", "54 in", "137 cm"])), "sold_by": "1/8 yd"}
@@ -101,6 +115,8 @@ def cloths(draw, patterned):
         entry["wash"] = draw(st.sampled_from(["before-cutting", "after-making"]))
     if entry.get("start") == "measured" and draw(st.booleans()):
         entry["flaws"] = [{"across": "20 in", "along": "15 in", "width": "1 in", "length": "2 in"}]
+    if draw(st.integers(0, 2)) == 2:
+        entry["piece"] = dict(draw(st.sampled_from(PIECES if patterned else PIECES[::2])))
     return entry
 
 

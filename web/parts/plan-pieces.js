@@ -164,7 +164,8 @@ export function Flaw({ flaw, px }) {
   const shape = flaw.outline
     ? `M${flaw.outline.map(([dx, dy]) => `${units(flaw.x + dx)} ${-units(flaw.y + dy)}`).join('L')}Z`
     : `M${box.x} ${box.y}h${box.width}v${box.height}h${-box.width}Z`;
-  const cross = flaw.outline ? '' : `M${box.x} ${box.y}l${box.width} ${box.height}m0 ${-box.height}l${-box.width} ${box.height}`;
+  const isNarrow = Math.max(box.width, box.height) > 6 * Math.min(box.width, box.height);
+  const cross = flaw.outline || isNarrow ? '' : `M${box.x} ${box.y}l${box.width} ${box.height}m0 ${-box.height}l${-box.width} ${box.height}`;
   return html`<g class="plan-flaw"><path d=${shape} />${!fitting && cross && html`<path class="plan-flaw-cross" d=${cross} />`}
     ${fitting && html`<text x=${x} y=${y} font-size=${11.5 * px} text-anchor="middle" dominant-baseline="central"
       transform=${fitting.upright ? `rotate(-90 ${x} ${y})` : undefined}>${fitting.words}</text>`}</g>`;

@@ -35,11 +35,12 @@ export function Fields({ title, children }) {
 }
 
 // Fields that few jobs need: folded away until one of them is set or found wrong, or the heading is touched. What else
-// belongs to them comes beneath as `children`, `isTold` where that is set by itself.
-export function Folded({ title, fields, none, isTold, children }) {
+// belongs to them comes beneath as `children`, `isTold` where that is set by itself; a `note` says what they are for.
+export function Folded({ title, fields, none, note, isTold, children }) {
   const shown = fields.filter((at) => isShown(job.value, at));
   if (shown.length === 0) return null;
   const told = isTold || shown.some((at) => shownValue(job.value, at) !== undefined || problemText(at));
   return html`<details class="folded stack" open=${told}><summary class="section-title fold">${title}<${Icon} name="down" size=${20} /></summary>
+    ${note && html`<p class="note">${note}</p>`}
     <${Rows}>${shown.map((at) => html`<${Field} key=${at} at=${at} none=${none} />`)}<//>${children}</details>`;
 }

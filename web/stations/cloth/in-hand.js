@@ -12,8 +12,8 @@ const FIELDS = ['left', 'right', 'width', 'slant/start', 'slant/end', 'motif_alo
 // `laid` is the answer for the cloth, while it holds.
 export function InHand({ cloth, laid }) {
   const at = `${cloth}/piece`;
-  return html`<${Folded} title=${say('cloth.piece')} fields=${FIELDS.map((name) => `${at}/${name}`)} isTold=${valueAt(job.value, at) !== undefined}>
-    <p class="note">${say('cloth.pieceHint')}</p>
+  return html`<${Folded} title=${say('cloth.piece')} note=${say('cloth.pieceHint')} fields=${FIELDS.map((name) => `${at}/${name}`)}
+      isTold=${valueAt(job.value, at) !== undefined}>
     ${laid?.piece && html`<${PieceDrawing} piece=${laid.piece} bare />`}
     <${Entries} list=${`${at}/flaws`} />
   <//>`;
