@@ -77,12 +77,9 @@ def verdict(found: InHand, job: Job) -> str:
     if found.spare is not None:
         left = write_length(found.spare, units)
         return f"Yes: {left} of it is left." if found.spare else "Yes, to the last thread: nothing is left."
-    why = _unfit(found, job)
-    if why:
-        return f"No: {why}."
-    if found.short_by is not None and found.short_by > 0:
+    if found.short_by is not None:
         return f"No: it is {write_length(found.short_by, units)} too short."
-    return "No: its flaws leave no room for all of them."
+    return f"No: {_unfit(found, job)}."
 
 
 def _unfit(found: InHand, job: Job) -> str:
@@ -92,10 +89,10 @@ def _unfit(found: InHand, job: Job) -> str:
         if code.startswith("too-wide"):
             wide = write_length(extent_across(piece, found.spread.cloth), units)
             return f"the {piece.called} is {wide} wide, and this piece has {usable} usable"
-        return f"the {piece.called} has no place where its motif is as asked"
-    if found.too_narrow_for_strips:
-        return f"no strip of {found.too_narrow_for_strips[0].part} that {usable} gives is long enough to be joined"
-    return ""
+        if code == "no-motif-column":
+            return f"the {piece.called} has no place on it where its motif is as asked"
+        return f"the {piece.called} cannot lie the same way round on it as the rest of its cover"
+    return f"no strip of {found.too_narrow_for_strips[0].part} that {usable} gives is long enough to be joined"
 
 
 def narrow_piece(found: InHand, cloth: Cloth, job: Job) -> Iterator[Notice]:
@@ -134,7 +131,7 @@ def _working(found: InHand, job: Job) -> list[str]:
         lines.append(row_line(lays, lays.plan, job))
     if lays is not None:
         lines.append(f"{write_length(lays.needed, units)} of the piece is taken by what is laid on it.")
-    if found.short_by is not None and found.short_by > 0:
+    if found.short_by is not None:
         needs = write_length(found.spread.edges.between + found.short_by, units)
         lines.append(f"For every cover it would have to be {needs} long.")
     return lines

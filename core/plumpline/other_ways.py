@@ -20,9 +20,6 @@ from plumpline.measures import Measures
 from plumpline.prepared import Prepared, prepare
 from plumpline.remedies import Change, changed, joins_of_faces, turned
 
-# Sizes are tried at most so many times: doubled until one fits, then halved.
-_MOST_SIZES = 24
-
 
 @dataclass(frozen=True)
 class OtherWay:
@@ -201,7 +198,7 @@ def _flat(size: Measures) -> tuple[str, ...]:
 
 
 class _Sizes:
-    """The search for the least number of steps smaller that makes every cover."""
+    """The search for the least number of steps smaller that makes every cover: doubled until one does, then halved."""
 
     def __init__(self, look: _Look, smaller_by: Callable[[int], tuple[Change, ...]], most: int) -> None:
         self.look, self.smaller_by, self.most = look, smaller_by, most
@@ -210,10 +207,10 @@ class _Sizes:
     def largest(self) -> Slices[int | None]:
         """So many steps smaller; None where no size was found to do."""
         low, high = 0, 1
-        while not (yield from self._does(high)):
-            low, high = high, min(2 * high, self.most)
-            if low >= self.most:
-                return None
+        while high <= self.most and not (yield from self._does(high)):
+            low, high = high, 2 * high
+        if high > self.most:
+            return None
         while high - low > 1:
             middle = (low + high) // 2
             if (yield from self._does(middle)):
@@ -223,9 +220,7 @@ class _Sizes:
         return high
 
     def _does(self, steps: int) -> Slices[bool]:
-        if len(self.seen) < _MOST_SIZES and steps not in self.seen and 0 < steps <= self.most:
-            self.seen[steps] = yield from self.look.at("", self.smaller_by(steps))
-        way = self.seen.get(steps)
+        way = self.seen[steps] = yield from self.look.at("", self.smaller_by(steps))
         return way is not None and way.after.enough
 
 

@@ -374,22 +374,34 @@ def test_a_piece_narrower_than_every_panel_makes_nothing_but_smaller_ones():
 
 def test_a_motif_that_leaves_no_place_on_the_piece_is_said():
     document = changed(birds({"length": "60 in", "motif_along": "8 in"}), "/cloths/0/piece/width", "16 in")
-    assert "has no place where its motif is as asked" in piece_of(document)["text"]
+    assert "has no place on it where its motif is as asked" in piece_of(document)["text"]
 
 
 def test_faces_that_cannot_lie_the_same_way_on_the_piece_are_said():
-    # On 20 in of width the front (30 x 18) has to be turned, the back, centred, cannot be; both lie alike.
-    wide = cloth(
-        "40 in",
+    # The motif stands 5 in from the left, the next 40 in on; the piece is 20 in wide, a panel 18. To have it 4 in from
+    # its left edge a panel cannot be turned, to have it 14 in from there it must be; front and back lie alike.
+    printed = cloth(
+        "54 in",
         direction="any",
-        repeat={"across": "0 in", "along": "2 in"},
-        motifs=[{"id": "m1", "across": "9 in", "along": "1 in"}],
-        start="measured",
+        repeat={"across": "40 in", "along": "20 in", "drop": "0 in"},
+        motifs=[{"id": "m1", "across": "5 in", "along": "0 in"}],
+        start="choose",
     )
-    cover = covers(1, "17 in", "29 in")
-    cover["cover"]["back"] |= {"turn": "none"}
-    cover["cover"]["front"] |= {"turn": "quarter"}
-    assert piece_of(job(cover, wide | {"piece": {"length": "80 in", "width": "20 in"}}))["makes"] == {"c1": 1}
+    cover = covers(1, "17 in", "17 in", pattern="centred", motif="m1")
+    cover["cover"]["front"]["offset"] = {"across": "-5 in"}
+    cover["cover"]["back"]["offset"] = {"across": "5 in"}
+    piece = piece_of(job(cover, printed | {"piece": {"length": "80 in", "width": "20 in"}}))
+    assert piece["makes"] == {"c1": 0}
+    assert "cannot lie the same way round" in piece["text"]
+
+
+def test_what_lies_beside_a_corner_is_looked_for_before_it_is_said_to_be_too_short():
+    # Three panels of 18 in on 36 x 36 in: the third lies beside the corner cut out of the far left, not before it.
+    half = covers(3, "17 in", "17 in")
+    half["cover"]["back"]["cloth"] = "k2"
+    corner = {"corner": "end-left", "width": "10 in", "length": "10 in"}
+    own = cloth("36 in", piece={"length": "36 in", "flaws": [corner]})
+    assert piece_of(job(half, [own, cloth("54 in", id="k2")]))["spare"]["nm"] == 0
 
 
 def test_smaller_rounds_and_finished_sizes_are_told_in_their_own_words():
