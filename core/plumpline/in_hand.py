@@ -63,8 +63,9 @@ def judge(prepared: Prepared, cloth: Cloth, known: ClothPlan | None, work: int) 
     """
     if cloth.remnant is None or cloth.id in prepared.not_in_hand:
         return None
-    covers = [cover for cover in prepared.covers if cloth.id in cover.cushion.cloths]
     wants = _Wants(cloth, spread_out(cloth, cloth.remnant), prepared.pieces_on(cloth), prepared.strips_on(cloth))
+    cushions = [piece.cushion for piece in wants.pieces] + [strips.cushion for strips in wants.strips]
+    covers = [cover for cover in prepared.covers if cover.cushion.id in cushions]
     return (yield from _Search(wants, covers, known, work).steps())
 
 

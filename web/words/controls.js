@@ -8,6 +8,7 @@
 // How to set a field of a job document: its pattern ("*" stands for the cushion, cloth, motif or flaw) names the station
 // it is on. There, choose the cushion or cloth first where there are several (a button named as it is, or "Cushion 2",
 // "Cloth 2"; motifs and flaws stand in groups named "Motif 1", "Flaw 1"), then press the field's row and use its entry:
+// (the flaws of a piece in hand: "Place 1 on the piece")
 //   measure   the tape's keys: "1", "8", "five eighths", "one sixteenth more", "point", "Delete the last key", and
 //             "Unit: inches. Change to centimetres" (the names of keys are those of parts/words.js)
 //   signed    as measure, with two radio buttons for the side; the second stands for "-"
