@@ -306,12 +306,6 @@ def _apart(value: object, _: Field, _at: str, _reading: Reading) -> object:
     return value
 
 
-def _kept(value: object, entry: Field, at: str, reading: Reading) -> object:
-    text = f"“{entry.name}” is kept with the job, but this version does not look at it yet."
-    reading.questions.append(Problem(at, "not-used-yet", text))
-    return value
-
-
 _READERS = {
     "text": _text,
     "id": _identity,
@@ -340,5 +334,4 @@ _READERS = {
     "corners": _corners,
     "ids": _ids,
     "apart": _apart,
-    "kept": _kept,
 }

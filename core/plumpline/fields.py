@@ -24,8 +24,8 @@ class Field:
     or a number), `run` (a fraction of a side or a length), `reach` (a length above 0, or "all"), `count`
     (a whole number from 1), `choice`, `amount` (money as text), `currency`,
     `object`, `list`, `lengths` (one above 0 after the other, "" where the tape has not been laid yet), `diagonals` (two
-    corners and a length each), `corner` (the number of one, from 0), `corners`, `ids`, `kept` (stored and passed on,
-    not looked at yet), `apart` (read by a door of its own, with a table of its own), `constant`.
+    corners and a length each), `corner` (the number of one, from 0), `corners`, `ids`, `apart` (read by a door of its
+    own, with a table of its own), `constant`.
     """
 
     name: str

@@ -47,8 +47,8 @@ def in_order(notices: list[Notice]) -> list[Notice]:
 
 
 def question(problem: Problem) -> Notice:
-    """A reading that deserves a question, or a part of the document not used yet."""
-    return notice("info" if problem.code == "not-used-yet" else "warn", problem.code, problem.at, problem.text)
+    """A reading that deserves a question."""
+    return notice("warn", problem.code, problem.at, problem.text)
 
 
 def cover_notices(cover: Made, job: Job) -> Iterator[Notice]:

@@ -72,7 +72,6 @@ CODES: dict[str, str] = {
     "joins-can-be-saved": "Laid along the roll, pieces need fewer joins.",
     "start-unknown": "A whole repeat is added because nobody knows where the first cut will fall.",
     "far-above-the-floor": "The length is many times what the area of the panels needs.",
-    "not-used-yet": "A part of the document that this version keeps but does not look at.",
     # about the price
     "no-price": "Something that is bought or done has no price yet, so the total is without it.",
     "example-minutes": "The minutes of some work are examples, not the maker's own.",

@@ -273,16 +273,11 @@ def test_the_example_jobs_use_every_field_of_the_table():
             yield f"{at}/{field.name}", field.kind
             yield from names(field.fields, f"{at}/{field.name}")
 
-    missing = {at for at, kind in names(JOB) if kind not in ("kept", "apart")} - used
+    missing = {at for at, kind in names(JOB) if kind != "apart"} - used
     # All faces have the same fields; one of them shows each.
     for face in ("back", "sides"):
         missing -= {at for at in missing if at.replace(f"/cover/{face}", "/cover/front") in used}
     assert not missing
-
-
-def test_parts_kept_for_later_are_kept_and_said():
-    answer = plan(changed(plain(), "/cloths/0/piece", {}))
-    assert "not-used-yet" in [n["code"] for n in answer["notices"] if n["level"] == "info"]
 
 
 def test_readings_that_deserve_a_question_get_one():

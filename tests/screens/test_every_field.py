@@ -14,8 +14,8 @@ from plumpline.cushions.catalogue import KINDS
 from plumpline.fields import CLOSURE, FACES_OF, INSERT, JOB, Field
 
 EXAMPLES = sorted((Path(__file__).resolve().parents[2] / "core/plumpline/schema/examples").glob("job-*.json"))
-# What is kept but not looked at yet, what is read by a door without a screen so far, and what a document always says.
-NOT_ENTERED = {"kept", "apart", "constant"}
+# What is read by a door without a screen so far, and what a document always says.
+NOT_ENTERED = {"apart", "constant"}
 # Where the places of a list of plain values have a control each.
 PLACES = {"lengths": "/*", "diagonals": "/*/*"}
 LISTS = {"cushions", "cloths", "motifs", "flaws"}
@@ -115,6 +115,9 @@ def plain_job(units: str, pattern: str) -> dict[str, Any]:
     if "/made/" in pattern and not pattern.endswith("/kind"):
         part = pattern.split("/")[4]
         cover[part]["made"] = {"kind": "band" if pattern.endswith("/lies") else "border"}
+    if "/piece/flaws/" in pattern:
+        corner = {"corner": "end-left", "width": "3 in", "length": "4 in"}
+        job["cloths"][0]["piece"] = {"length": "90 in", "flaws": [corner]}
     if "/closure/" in pattern and not pattern.endswith("/kind"):
         cover["closure"] = {"kind": "envelope" if pattern.endswith("/hem") else "zip"}
     return job

@@ -74,8 +74,6 @@ def _value(field: Field) -> Schema:
         return {"type": "boolean"}
     if field.kind == "ids":
         return {"type": "array", "items": {"type": "string", "minLength": 1}}
-    if field.kind == "kept":
-        return {}
     if field.kind == "apart":
         return _object(QUOTE)
     return {"type": "string", "minLength": 0 if field.kind == "text" else 1, **_note(field)}
