@@ -89,7 +89,7 @@ class _Piece:
         self.between = _between(left, right, nm(piece["length"]) if "length" in piece else None, slant)
         width = piece.get("width", bolt["width"])
         own = {**bolt, "width": width, "flaws": []}
-        if "motif_along" in piece:
+        if "motif_along" in piece and "motifs" in bolt:
             first = nm(bolt["motifs"][0]["along"])
             by = nm(piece["motif_along"]) - first
             own["motifs"] = [{**m, "along": f"{(nm(m['along']) + by) / NM['mm']} mm"} for m in bolt["motifs"]]
