@@ -38,7 +38,9 @@ from plumpline.layout.skyline import merge
 
 OFFERED = 3
 NODES_PER_PANEL = 2
-SHORT = 30  # panels left from which on it is worth knowing anew what they can still fill
+FEW = 25  # panels up to which a dive may go on for longer where nothing may be wasted
+NODES_PER_FEW = 160
+SHORT = 20  # panels left from which on it is worth knowing anew what they can still fill
 PATIENCE = 20  # dives without progress before a new start
 NOISE = 0.3
 FINEST = 1 << 16  # units across or along above which sums are not looked at
@@ -171,6 +173,7 @@ class Dive:
     def __init__(self, panels: Panels, box: tuple[int, int], order: Sequence[int], sums: Sums) -> None:
         self.panels = panels
         self.sums = sums
+        self.box = box
         self.target = box[1]
         self.order = Order(panels, order)
         self.left = list(panels.qty)
@@ -387,7 +390,7 @@ class Dives:
         self.panels = Panels(desk, way)
         self.random = random
         self.budget = budget
-        self.limit = NODES_PER_PANEL * sum(self.panels.qty)
+        self.count = sum(self.panels.qty)
         self.sums = Sums(self.panels, self._box(longest))
         self.target = -1
         self.order: list[int] = []
@@ -403,7 +406,7 @@ class Dives:
         else:
             order, self.unlaid, self.stalled = self._start(), self.panels.area, 0
         dive = Dive(self.panels, self._box(target), order, self.sums)
-        found = yield from dive.run(self.limit, self.budget)
+        found = yield from dive.run(self._nodes(dive.box), self.budget)
         self.budget.spend(10 + len(order))
         self.stalled += 1
         if dive.unlaid < self.unlaid:
@@ -411,6 +414,11 @@ class Dives:
         if dive.unlaid <= self.unlaid:
             self.order, self.unlaid = order, dive.unlaid
         return found
+
+    def _nodes(self, box: tuple[int, int]) -> int:
+        """How far a dive may go: where few panels must fill the box the wrong ones soon show."""
+        is_few = self.count <= FEW and box[0] * box[1] == self.panels.area
+        return self.count * (NODES_PER_FEW if is_few else NODES_PER_PANEL)
 
     def _box(self, length: int) -> tuple[int, int]:
         return self.panels.box(self.desk.width, length + self.desk.strip.gap)

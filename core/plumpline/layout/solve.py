@@ -122,6 +122,11 @@ class Planner:
         return self.best.desk.free and 2 * len(kinds) >= sum(kind.qty for kind in kinds) > 1
 
     @property
+    def _is_perfect(self) -> bool:
+        """Whether a plan of the length aimed at must leave no waste, so that no bound could tell that there is none."""
+        return (self.search.aim + self.strip.gap) * self.best.desk.width == self.best.desk.area
+
+    @property
     def _is_sectioned(self) -> bool:
         """Whether row sections are looked at: many sizes make far more of them than can be."""
         return len(self.best.desk.kinds) <= MOST_SECTIONED
@@ -182,7 +187,7 @@ class Planner:
         self._meet()
         if self._many_sizes and not self.search.over:
             # Few dives reach the length of the area where it can be reached, and then no bound is needed.
-            with self.budget.portion(1, 5):
+            with self.budget.portion(3 if self._is_perfect else 1, 5):
                 yield from dive(self.search, self._hopeful(choices))
         elif self.best.desk.free and 1 < len(self.best.desk.kinds) <= MOST_SECTIONED:
             with self.budget.portion(1, 4):

@@ -103,6 +103,7 @@ def test_a_single_dive_offered_every_panel_finds_whatever_leaves_no_waste(way, w
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr(dive, "OFFERED", 99)
         patch.setattr(dive, "NODES_PER_PANEL", 10**6)
+        patch.setattr(dive, "NODES_PER_FEW", 10**6)
         strip = strip_of(width, dissected(width, length, min(pieces, width * length // 2), seed))
         assert found_within(strip, length, 1, way) == 0
 
