@@ -13,7 +13,7 @@ from plumpline.job import HABITS, Job
 from plumpline.layout.strip import Placement, Plan
 from plumpline.layplan import ClothPlan, first_motif
 from plumpline.lengths import UNITS, decimal_text, round_half_even, write_length
-from plumpline.materials.strips import bias_square, least_square
+from plumpline.materials.strips import bias_cloth, bias_square, least_square, straight_strips
 from plumpline.measures import word_of
 from plumpline.money import cost, write_money
 from plumpline.pieces import Strips
@@ -154,23 +154,47 @@ def _strip_lines(planned: ClothPlan, job: Job) -> list[str]:
             f"{rings} of {strips.part}, {write_length(strips.width, units)} wide, {write_length(strips.length, units)} "
             f"each: {number}, {counted(cut.joins, 'join', 'joins')}."
         )
-        lines += _square_line(strips, planned, job) if strips.bias else []
     if lines and plan.length > plan.panels_end:
         more, all_ = (write_length(nm, units) for nm in (plan.length - plan.panels_end, plan.length))
         lines.append(f"The strips take {more} beyond the panels: {all_}." if planned.pieces else f"They take {all_}.")
     elif lines:
         lines.append("All of them come out of what is left between the panels.")
+    for strips in planned.strips:
+        lines += _bias_lines(strips, planned, job) if strips.bias else _across_line(strips, planned, units)
     return lines
 
 
-def _square_line(strips: Strips, planned: ClothPlan, job: Job) -> list[str]:
-    """The square that bias strips could be cut from instead, unless it would be wider than the cloth."""
-    whole, grid = strips.count * strips.length, job.grid or HABITS[job.units].grid
-    if least_square(whole, strips.width) + grid > planned.laid.usable:
-        return []
-    square = bias_square(whole, strips.width, strips.join, grid)
-    text = square.working(strips.width, job.units)
-    return [f"Cut from a square of its own instead: {text[0].lower()}{text[1:]}"]
+def _across_line(strips: Strips, planned: ClothPlan, units: str) -> list[str]:
+    """What straight strips would take if they were not cut from between panels: whole strips across the cloth."""
+    whole = strips.count * strips.length
+    alone = straight_strips(whole, strips.width, planned.laid.usable, strips.join) if planned.pieces else None
+    return [f"{_capital(strips.part)} cut across the cloth by itself instead: {alone.working(units)}"] if alone else []
+
+
+def _bias_lines(strips: Strips, planned: ClothPlan, job: Job) -> list[str]:
+    """What the published rule asks for, and why that is less than is cut; the square that they could come from.
+
+    No square is named that would be wider than the cloth.
+    """
+    units, usable, whole = job.units, planned.laid.usable, strips.count * strips.length
+    grid = job.grid or HABITS[units].grid
+    rule = bias_cloth(whole, strips.width, usable, strips.shortest)
+    length, width, shortest, wide, all_ = (
+        write_length(nm, units) for nm in (whole, strips.width, strips.shortest, usable, rule)
+    )
+    named = _capital(strips.part)
+    lines = [
+        f"{named} by the textbooks' rule for joined bias: ({length} × {width} + {shortest} × {shortest} ÷ 2) ÷ {wide} "
+        f"= {all_} off the whole width. It counts neither the joins nor what is lost at the ends of the strips."
+    ]
+    if least_square(whole, strips.width) + grid <= usable:
+        text = bias_square(whole, strips.width, strips.join, grid).working(strips.width, units)
+        lines.append(f"{named} cut from a square of its own instead: {text[0].lower()}{text[1:]}")
+    return lines
+
+
+def _capital(text: str) -> str:
+    return f"{text[0].upper()}{text[1:]}"
 
 
 def _finely(nm: int, units: str) -> str:

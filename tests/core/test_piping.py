@@ -122,6 +122,36 @@ def test_strips_that_fit_beside_the_panels_cost_no_cloth():
     assert cut.startswith("Cut strips 1 1/2 in wide, as drawn: 4 of 76 in and 1 of")
 
 
+def test_the_trades_own_count_stands_beside_what_is_cut_from_between_panels():
+    """By hand: 80 in round a 20 in square and 2 in for closing are 82 in, 10 rings 820 in of strip 1 1/2 in wide, with
+    a join of 1 1/2 in: 1 + ⌈(820 - 54) ÷ 52 1/2⌉ = 16 strips across 54 in, which take 24 in."""
+    several = piped(covers(10, "20 in", "20 in"))
+    told = [line["text"] for line in planned(several)["cloths"][0]["working"]]
+    assert any(
+        line.startswith("Piping cut across the cloth by itself instead: 16 strips of 1 1/2 in across 54 in, 15 joins")
+        and line.endswith("from 24 in of cloth.")
+        for line in told
+    )
+    alone = planned(piped(covers(10, "20 in", "20 in"), cloth="k2"), cloths=[cloth("54 in"), cloth("54 in", id="k2")])
+    assert not any("by itself" in line["text"] for line in alone["cloths"][1]["working"])
+
+
+def test_a3_the_rule_of_the_textbooks_stands_beside_what_is_cut_on_the_bias_and_why_they_differ():
+    """NIMI, Dress Making (CITS trade practical), p. 220: 5 m of 2.5 cm strip, no piece under 10 cm, of cloth 86 cm
+    wide: (500 × 2.5 + 10² ÷ 2) ÷ 86 = 15.12 cm. The plan takes more: every strip loses its ends, each join 2.5 cm.
+    """
+    entry = piped(covers(1, "1 cm", "1 cm", seam="0.6 cm"), strip="bias", shortest="10 cm", cord="4 mm", cloth="k2")
+    entry["insert"].update(width="122.5 cm", length="122.5 cm")
+    entry["cover"]["edge"]["join"] = "10 cm"
+    wide = [cloth("140 cm"), cloth("86 cm", id="k2")]
+    contrast = planned(entry, cloths=wide, units="cm")["cloths"][1]
+    told = [line["text"] for line in contrast["working"]]
+    rule = "Piping by the textbooks' rule for joined bias: (500 cm × 2.5 cm + 10 cm × 10 cm ÷ 2) ÷ 86 cm = ≈ 15.12 cm"
+    why = "It counts neither the joins nor what is lost at the ends of the strips."
+    assert f"{rule} off the whole width. {why}" in told
+    assert 15.12 * CM < contrast["laid"]["nm"] < 22 * CM
+
+
 def test_strips_that_do_not_fit_are_cut_beyond_the_panels_and_said_to_be():
     answer = planned(piped(covers(3, "26 in", "18 in")))["cloths"][0]
     assert answer["laid"]["nm"] > 3 * 19 * IN

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
-from math import ceil, floor
+from math import ceil
 
 from plumpline.figures import counted
 from plumpline.geometry import on_the_bias
@@ -57,28 +57,18 @@ def straight_strips(length: int, strip: int, usable: int, join: int) -> Straight
     return StraightStrips(max(1, -(-(length - join) // (usable - join))), strip, usable, join)
 
 
-def most_bias(width: int, length: int, strip: int) -> int:
-    """The most bias strip a rectangle can hold, by its area: a bound, a bench gets about 94 % of it."""
-    return width * length // strip
-
-
 def least_square(length: int, strip: int) -> int:
     """The side of a square that holds no less than this length of strip, by its area: a bound, not a size to cut."""
     return ceil_root(length * strip)
 
 
-def bias_yield(width: int, length: int, strip: int, shortest: int) -> int:
-    """Joined bias from a rectangle whose two corners are left over from the first strip that is long enough on.
+def bias_cloth(length: int, strip: int, usable: int, shortest: int) -> int:
+    """The length of cloth for so much joined bias, whose two corners are lost up to the shortest strip of use.
 
-    (width · length − shortest² ÷ 2) ÷ strip: Dress Making, CITS trade practical, NIMI (Government of India), p. 220,
-    which divides by 1.4 for √2. The joins come off it.
+    (length · strip + shortest² ÷ 2) ÷ width: Dress Making, CITS trade practical, NIMI (Government of India), p. 220,
+    which divides by 1.4 for √2. It counts no joins, and not what is lost at the ends of every strip.
     """
-    return floor(Fraction(2 * width * length - shortest * shortest, 2 * strip))
-
-
-def bias_cloth(length: int, width: int, strip: int, shortest: int) -> int:
-    """The same rule turned round: the length of cloth for so much joined bias."""
-    return ceil(Fraction(2 * length * strip + shortest * shortest, 2 * width))
+    return ceil(Fraction(2 * length * strip + shortest * shortest, 2 * usable))
 
 
 @dataclass(frozen=True)
