@@ -24,7 +24,9 @@ def pads(covers: Sequence[Made], job: Job) -> Iterator[Material]:
 def _pad(cover: Made, job: Job) -> Material:
     pad, cushion = cover.pad, cover.cushion
     wanted = " by ".join(write_length(nm, job.units) for nm in pad.size.lengths)
-    sold = "the next size sold" if pad.stocked else "no stocked size is near: have it made"
+    sold = "no stocked size is near: have it made"
+    if pad.stocked:
+        sold = "sold in this size" if pad.stocked == pad.size else "the next size sold"
     bought = pad.stocked or pad.size
     return Material(
         id=f"pad:{cushion.id}",

@@ -115,8 +115,8 @@ def test_a_straight_sided_box_is_filled_by_its_own_face():
 @pytest.mark.parametrize(
     ("kind", "insert", "asked"),
     [
-        ("boxed", {"shape": "rectangle", "width": "20 in", "length": "18 in", "thickness": "4 in"}, "21 × 19 × 4 in"),
-        ("boxed", {"shape": "round", "diameter": "16 in", "thickness": "3 in"}, "17 in across, 3 in thick"),
+        ("boxed", {"shape": "rectangle", "width": "25 in", "length": "18 in", "thickness": "4 in"}, "26 × 19 × 4 in"),
+        ("boxed", {"shape": "round", "diameter": "20 in", "thickness": "3 in"}, "21 in across, 3 in thick"),
         ("bolster", {"shape": "bolster", "diameter": "9 in", "length": "18 in"}, "10 in across, 19 in long"),
     ],
 )
@@ -126,6 +126,46 @@ def test_a_wanted_size_orders_the_pad_and_its_filling_for_every_kind(kind, inser
     made = {one["kind"]: one for one in plan(job(entry, cloth("54 in")), "quick")["materials"]}
     assert made["pad"]["ask"] == f"2 pads of {asked}"
     assert made["filling"]["ask"].endswith("of polyester")
+
+
+BOX = {"shape": "rectangle", "width": "18 in", "length": "20 in", "thickness": "3 in"}
+ROLL = {"shape": "bolster", "diameter": "6 in", "length": "16 in"}
+
+
+@pytest.mark.parametrize(
+    ("kind", "insert", "fill", "smaller_by", "ask", "sold"),
+    [
+        # Sizes as they are sold, common practice, from memory. A box of foam serves only where it is the size wanted.
+        ("boxed", BOX, "foam", "0 in", "18 × 20 × 3 in", "sold in this size"),
+        ("boxed", {**BOX, "width": "17 3/4 in"}, "foam", "0 in", "17 3/4 × 20 × 3 in", "have it made"),
+        ("boxed", {**BOX, "thickness": "2 3/4 in"}, "polyester", "1 in", "19 × 21 × 2 3/4 in", "have it made"),
+        # A soft one may be up to 1 in larger either way: 17 + 1/2 by 19 + 1/2 in.
+        ("boxed", {**BOX, "width": "17 in", "length": "19 in"}, "polyester", "1/2 in", "18 × 20 × 3 in", "next size"),
+        ("boxed", {**BOX, "width": "16 3/4 in"}, "polyester", "0 in", "16 3/4 × 20 × 3 in", "have it made"),
+        ("boxed", {"shape": "round", "diameter": "15 in", "thickness": "2 in"}, "foam", "0 in", "15 in", "this size"),
+        ("bolster", ROLL, "polyester", "0 in", "6 in across, 16 in long", "sold in this size"),
+        ("bolster", {**ROLL, "length": "15 in"}, "polyester", "0 in", "6 in across, 16 in long", "next size"),
+        ("bolster", {**ROLL, "diameter": "6 1/2 in"}, "foam", "0 in", "6 1/2 in across, 16 in", "have it made"),
+    ],
+)
+def test_boxes_and_bolsters_are_ordered_at_a_stocked_size_where_one_serves(kind, insert, fill, smaller_by, ask, sold):
+    entry = covers(2, "20 in", "18 in", smaller_by=smaller_by, kind=kind, size_from="finished")
+    entry["insert"] = {**insert, "fill": fill}
+    made = {one["kind"]: one for one in plan(job(entry, cloth("54 in")), "quick")["materials"]}
+    assert made["pad"]["ask"].startswith(f"2 pads of {ask}")
+    assert sold in made["pad"]["working"]
+    assert made["pad"]["stocked"] == (sold != "have it made")
+
+
+def test_metric_boxes_and_bolsters_are_sold_in_centimetres():
+    """Common practice, from memory: seat pads of 40 × 40 × 4 cm and bolsters of 15 cm by 40."""
+    box = {"shape": "rectangle", "width": "40 cm", "length": "40 cm", "thickness": "4 cm", "fill": "foam"}
+    roll = {"shape": "bolster", "diameter": "15 cm", "length": "40 cm", "fill": "feather"}
+    for kind, insert in (("boxed", box), ("bolster", roll)):
+        entry = covers(1, "20 cm", "18 cm", smaller_by="0 cm", kind=kind, size_from="finished", seam="1.5 cm")
+        entry["insert"] = insert
+        made = plan(job(entry, cloth("140 cm", sold_by="10 cm"), units="cm"), "quick")["materials"]
+        assert next(one for one in made if one["kind"] == "pad")["stocked"]
 
 
 def test_a_bed_pillow_is_told_that_the_rule_asks_too_much():

@@ -55,7 +55,7 @@ def assembled(
     return Made(
         cushion=cushion,
         fit=sized.fit,
-        pad=pad_for(sized.finished, sized.fit, job),
+        pad=pad_for(sized.finished, sized.fit, cushion, job),
         finished=sized.finished,
         closing=closing,
         pieces=pieces,

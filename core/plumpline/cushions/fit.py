@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from math import prod
 
+from plumpline.cushions.stocked import stocked_pad
 from plumpline.geometry import Point
 from plumpline.job import NM_PER_CM, Cushion, Job
 from plumpline.lengths import NM_PER_INCH, write_length
@@ -12,28 +12,6 @@ from plumpline.measures import Measures
 
 # Up to this short side a feather pad is taken in by the smaller amount (common practice).
 _SMALL_PAD = {"in": 16 * NM_PER_INCH, "cm": 40 * NM_PER_CM, "mm": 40 * NM_PER_CM}
-
-# Pads as they are sold, by what they are measured by: inches (North America) and centimetres (Europe). Common practice.
-_SQUARE_IN, _OBLONG_IN = (12, 14, 16, 18, 20, 22, 24, 26), ((12, 20), (14, 22), (20, 26), (20, 30), (20, 36))
-_SQUARE_CM, _OBLONG_CM = (40, 45, 50, 60), ((30, 50), (40, 60))
-_ROUND_IN, _ROUND_CM = (12, 14, 16, 18, 20, 24), (40, 45, 50, 60)
-
-
-def _either_way_up(square: tuple[int, ...], oblong: tuple[tuple[int, int], ...]) -> tuple[tuple[int, ...], ...]:
-    return tuple((side, side) for side in square) + oblong + tuple((b, a) for a, b in oblong)
-
-
-_STOCKED: dict[str, dict[tuple[str, ...], tuple[tuple[int, ...], ...]]] = {
-    "in": {
-        ("width", "length"): _either_way_up(_SQUARE_IN, _OBLONG_IN),
-        ("diameter",): tuple((across,) for across in _ROUND_IN),
-    },
-    "cm": {
-        ("width", "length"): _either_way_up(_SQUARE_CM, _OBLONG_CM),
-        ("diameter",): tuple((across,) for across in _ROUND_CM),
-    },
-}
-_STOCKED["mm"] = _STOCKED["cm"]
 
 
 @dataclass(frozen=True)
@@ -116,21 +94,10 @@ def _amounts(job: Job) -> tuple[int, int]:
     return 25 * NM_PER_CM // 10, 5 * NM_PER_CM
 
 
-def pad_for(finished: Measures, fit: Fit, job: Job) -> Pad:
-    """The pad for a cover of the finished size, and the least stocked pad that is no smaller either way.
-
-    A stocked pad more than 2 in (5 cm) larger either way is no answer: such a pad is made to measure, as is one that
-    is not sold by those measures.
-    """
-    inch = job.units == "in"
+def pad_for(finished: Measures, fit: Fit, cushion: Cushion, job: Job) -> Pad:
+    """The pad for a cover of the finished size, and the stocked one that serves, if any; else it is made to measure."""
     size = finished.plus(fit.by)
-    unit, slack = (NM_PER_INCH, 2 * NM_PER_INCH) if inch else (NM_PER_CM, 5 * NM_PER_CM)
-    sold = [tuple(unit * side for side in sides) for sides in _STOCKED[job.units].get(size.names, ())]
-    near = [
-        sides for sides in sold if all(0 <= side - nm <= slack for side, nm in zip(sides, size.lengths, strict=True))
-    ]
-    stocked = min(near, key=prod, default=None)
-    return Pad(size, Measures(tuple(zip(size.names, stocked, strict=True))) if stocked else None)
+    return Pad(size, stocked_pad(size, cushion.insert.fill, job.units))
 
 
 def most_apart(fill: str | None) -> int:
