@@ -269,6 +269,39 @@ def test_a_zip_band_longer_than_the_cloth_is_joined_too():
     assert "Zip band of 85 in: 4 strips 43 1/2 × 2 3/4 in, half of the boxing and 3/4 in at the zip." in lines(answer)
 
 
+def corners_on(answer, part):
+    """Where the corners of the plates are notched on a part, in inches from its lower left corner."""
+    (piece,) = (piece for piece in answer["pieces"] if piece["part"] == part)
+    notches = [mark["points"] for mark in piece["marks"] if mark["kind"] == "notch"]
+    return [[(x / IN, y / IN) for x, y in points] for points in notches]
+
+
+def test_a30_a_zip_band_is_notched_where_it_turns_the_corners_of_the_plates_and_not_at_its_zip():
+    """Common practice, balance marks where a ring meets a corner: 4 in and 4 + 18 in from the seam of 1/2 in.
+
+    The half above the zip has the zip at its lower edge, the other at its upper one; both are 2 3/4 in high.
+    """
+    answer = answer_to(boxed(("18 in", "18 in", "3 in"), closure=ZIP))
+    assert corners_on(answer, "zip-band-1") == [[(4.5, 2.75)], [(22.5, 2.75)]]
+    assert corners_on(answer, "zip-band-2") == [[(4.5, 0)], [(22.5, 0)]]
+    told = [(mark["pieces"], mark["text"]) for mark in answer["workroom"][0]["marks"] if mark["kind"] == "notch"]
+    assert (["zip band 1", "zip band 2"], "Corner of the plate, 4 1/2 and 22 1/2 in from the left cut edge") in told
+
+
+def test_each_piece_of_a_joined_zip_band_has_the_corners_that_come_on_it():
+    """77 + 2 × 4 in are 85, in two bands of 42 1/2: corners 4 in along, and 81 - 42 1/2 = 38 1/2 along the second."""
+    bench = boxed(("77 in", "18 in", "3 in"), closure=ZIP, front={"cloth": "k2"}, back={"cloth": "k2"})
+    bench["cover"]["sides"] = {"cloth": "k1"}
+    answer = plan(job(bench, [cloth("54 in"), cloth("90 in", id="k2")]), "quick")
+    assert corners_on(answer, "zip-band-1") == [[(4.5, 2.75)]]
+    assert corners_on(answer, "zip-band-4") == [[(39, 0)]]
+
+
+def test_a_zip_band_that_turns_no_corner_has_no_notch():
+    as_long_as_the_side = boxed(("18 in", "18 in", "3 in"), closure=ZIP, boxing={"returns": "0 in"})
+    assert corners_on(answer_to(as_long_as_the_side), "zip-band-1") == []
+
+
 def test_a_band_may_be_as_long_as_a_plate_that_lies_along_the_roll():
     """Where nothing has a direction, a bench of 77 in is laid along the roll, and its bands need no joins either."""
     bench = boxed(("77 in", "18 in", "3 in"), boxing=APART)

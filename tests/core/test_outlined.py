@@ -448,6 +448,15 @@ def test_the_joined_ring_is_the_stitched_perimeter_to_the_nanometre(corners, ret
     assert ring == sum(dist(one, other) for one, other in zip(front, [*front[1:], front[0]], strict=True))
 
 
+def test_the_zip_band_of_an_outline_is_notched_at_the_corners_it_turns():
+    """The bay, closed at its back of 60 in: 4 in and 64 in from the seam of 1/2 in."""
+    cover = made(seat(cover={"closure": {"kind": "zip"}}))
+    half = next(piece for piece in cover.pieces if piece.part == "zip-band-2")
+    notches = [mark.points for mark in half.marks if mark.kind == "notch"]
+    assert [round(x / IN, 2) for ((x, _),) in notches] == [4.5, 64.5]
+    assert all(y == 0 for ((_, y),) in notches)
+
+
 def in_threes(corners):
     return zip([corners[-1], *corners], corners, [*corners[1:], corners[0]], strict=False)
 

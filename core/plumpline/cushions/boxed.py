@@ -58,9 +58,10 @@ def _ring(cushion: Cushion, closing: Closing, finished: Measures) -> Ring:
     width, length, thickness = finished.lengths
     bottom, right, top, left = edge_around(cushion, finished)
     around: tuple[int, ...] = (bottom, right, top, left)
-    zip_band = 0
+    zip_band: tuple[int, ...] = ()
+    returns = closing.returns
     if closing.at == "boxing":
-        around, zip_band = (right - closing.returns, top, left - closing.returns), closing.edge
+        around, zip_band = (right - returns, top, left - returns), (returns, bottom, returns)
     corners = cushion.cover.boxing.kind == "front-and-sides"
     joined: Joined = "at every corner" if corners else "as the cloth asks"
     return Ring(around, zip_band, thickness, max(width, length), "width", joined)

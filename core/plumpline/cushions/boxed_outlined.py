@@ -71,11 +71,12 @@ def _ring(traced: Traced, closing: Closing, sides: tuple[int, ...], side: int) -
     A zip band takes that side and what it returns of the two beside it.
     """
     boxing = traced.cushion.cover.boxing
-    around, zip_band = (*sides[side:], *sides[:side]), 0
+    around: tuple[int, ...] = (*sides[side:], *sides[:side])
+    zip_band: tuple[int, ...] = ()
     if closing.at == "boxing":
         after, *between, before = around[1:]
         around = (after - closing.returns, *between, before - closing.returns)
-        zip_band = closing.edge
+        zip_band = (closing.returns, sides[side], closing.returns)
     width, length, thickness = traced.sized.finished.lengths
     joined: Joined = "at every corner" if boxing.kind == "front-and-sides" else "as the cloth asks"
     return Ring(around, zip_band, thickness, max(width, length), "sides", joined)

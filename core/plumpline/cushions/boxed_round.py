@@ -32,14 +32,14 @@ def boxed_round(cushion: Cushion, job: Job) -> Made | list[Problem]:
     problems += [] if isinstance(closing, Closing) else closing
     if problems or not isinstance(closing, Closing):
         return problems
-    zip_band = closing.edge if closing.at == "boxing" else 0
+    zip_band = (closing.edge,) if closing.at == "boxing" else ()
     front, back = (round_part(part, part, across, seam) for part in PLATES)
     discs, high = (write_length(nm, units) for nm in (front.plain[0], thickness + 2 * seam))
     lines = [
         f"Seams {write_length(seam, units)} all round: discs {discs} across, boxing {high} high.",
         f"Once round the discs: π × {bare(across, units)} = {write_length(around, units)}.",
     ]
-    ring = Ring((around - zip_band,), zip_band, thickness, across, "diameter")
+    ring = Ring((around - sum(zip_band),), zip_band, thickness, across, "diameter")
     return boxed_with(ring, (front, back), lines, cushion, job, sized, closing)
 
 

@@ -23,12 +23,13 @@ Joined = Literal["as the cloth asks", "at every corner"]
 class Ring:
     """The edge that the boxing is sewn to, in nm: `around` the plates from corner to corner without the zip band.
 
+    The `zip_band` is told by its own stretches from corner to corner; where there is no such band it has none.
     `joined` says whether the stretches may run on round a corner or are joined at each. `plate` is the longest way
     across a plate, and `edge` the measure of the insert that the ring follows from.
     """
 
     around: tuple[int, ...]
-    zip_band: int
+    zip_band: tuple[int, ...]
     thickness: int
     plate: int
     edge: str
@@ -37,7 +38,7 @@ class Ring:
     @property
     def length(self) -> int:
         """All of it: what the boxing has to measure when it is joined."""
-        return sum(self.around) + self.zip_band
+        return sum(self.around) + sum(self.zip_band)
 
 
 @dataclass(frozen=True)
@@ -88,7 +89,8 @@ def bands_of(ring: Ring, cushion: Cushion, job: Job) -> Bands:
         plain = [run for stretch in around for run in _divided([stretch], longest)]
     else:
         plain = min(_divided(around, longest), _in_equal_parts(around, longest), key=len)
-    return Bands(tuple(plain), tuple(_divided([ring.zip_band], longest)) if ring.zip_band else ())
+    zip_band = [stretch for stretch in ring.zip_band if stretch]
+    return Bands(tuple(plain), tuple(_in_equal_parts(zip_band, longest)) if zip_band else ())
 
 
 def _longest(cushion: Cushion, cloth: Cloth, job: Job, plate: int) -> int | None:
@@ -151,19 +153,21 @@ def boxing_parts(ring: Ring, bands: Bands, cushion: Cushion, closing: Closing) -
     found = [(replace(whole, name=name, width=run.length), run) for name, run in zip(names, bands.plain, strict=True)]
     low = ring.thickness // 2
     for number, run in enumerate(bands.zipped):
-        upper = replace(whole, name=f"zip-band-{2 * number + 1}", width=run.length, length=low)
-        lower = replace(whole, name=f"zip-band-{2 * number + 2}", width=run.length, length=ring.thickness - low)
+        half = replace(whole, width=run.length)
+        upper = replace(half, name=f"zip-band-{2 * number + 1}", length=low, opens=("bottom",))
+        lower = replace(half, name=f"zip-band-{2 * number + 2}", length=ring.thickness - low, opens=("top",))
         found.append((replace(upper, edges=replace(edges, bottom=closing.allowance)), run))
         found.append((replace(lower, edges=replace(edges, top=closing.allowance)), run))
     return found
 
 
 def boxing_piece(part: Part, run: Run, cushion: Cushion, job: Job) -> Piece:
-    """The piece of a part of the boxing, with a notch where it meets each corner of the plates."""
+    """The piece of a part of the boxing, notched where it meets each corner of a plate; at a zip it meets none."""
     piece = cut_out(part, cushion, job, cushion.quantity)
     across = part.plain[0]
     places = [(part.edges.left + corner) * piece.width // across for corner in run.corners]
-    notches = [Mark("notch", "Corner of the plate", ((at, 0), (at, piece.length))) for at in places]
+    levels = [level for edge, level in (("bottom", 0), ("top", piece.length)) if edge not in part.opens]
+    notches = [Mark("notch", "Corner of the plate", tuple((at, level) for level in levels)) for at in places]
     return replace(piece, marks=(*piece.marks, *notches))
 
 
@@ -187,7 +191,7 @@ def ring_lines(
         cut = size(half.plain[0], half.plain[1], units)
         at_zip = write_length(half.edges.top, units)
         lines.append(
-            f"Zip band of {write_length(ring.zip_band, units)}: {2 * len(bands.zipped)} strips {cut}, "
+            f"Zip band of {write_length(sum(ring.zip_band), units)}: {2 * len(bands.zipped)} strips {cut}, "
             f"half of the boxing and {at_zip} at the zip."
         )
     runs = [write_length(run.length, units) for run in bands.plain]
