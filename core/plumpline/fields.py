@@ -227,7 +227,7 @@ SMALLER_BY = (
     Field("diameter", "length", "How much smaller than the pad the cover is over the whole diameter."),
 )
 
-LAYER = (Field("cloth", "id", "Which cloth it is cut from.", required=True),)
+LAYER = (Field("cloth", "id", "Which cloth it is cut from.", required=True), JOINED[0])
 
 LAYERS = (
     Field("lining", "object", "A lining cut like the cover and sewn in with it.", fields=LAYER),

@@ -228,10 +228,10 @@ def _offers(cloth: Cloth, blamed: list[Piece]) -> list[Offer]:
 
 
 def joins_of_faces(blamed: list[Piece]) -> list[Offer]:
-    """Faces that are too wide joined of several pieces, each way there is."""
+    """Faces and layers that are too wide joined of several pieces, each way there is."""
     offers = []
     faces = sorted({piece.face_at: piece.face for piece in blamed if piece.shape == "rectangle"}.items())
-    joinable = [(at, face) for at, face in faces if at.endswith(("/front", "/back"))]
+    joinable = [(at, face) for at, face in faces if at.endswith(("/front", "/back")) or "/layers/" in at]
     for joined, words in _JOINED.items() if joinable else ():
         for pattern, matched in (
             _MATCHED.items() if any(f.pattern == "centred" for _, f in joinable) else _PLAIN.items()

@@ -119,20 +119,31 @@ def parts_of(cushion, job):
 
 def layer_of(cushion, layer, make, allow):
     """The parts of a layer: cut like the cover, without its seams, as a zipped cover, or round the pad."""
-    face = {"cloth": cushion["cover"]["layers"][layer]["cloth"]}
+    face = cushion["cover"]["layers"][layer]
     if layer == "wrap":
-        return [wrap_of(cushion, face, allow)]
+        whole = wrap_of(cushion, face, allow)
+        return [dataclasses.replace(part, times=whole.times, freely=True) for part in joined(whole, allow)]
     cover = {name: value for name, value in cushion["cover"].items() if name not in ("layers", "edge")}
     cover |= {part: face for part in ("front", "back", "sides") if part in cover}
     if layer == "protector":
         cover["closure"] = {"kind": "zip"}
     plain = {**cushion, "cover": cover}
-    bare = Allowances(plain, allow.job)
-    if layer == "interlining":
-        bare.seam = bare.side = bare.closing = bare.hem = 0
-    return [
-        dataclasses.replace(part, name=f"{layer}-{part.name}", freely=True, face=face) for part in make(plain, bare)
-    ]
+    sewn, bare = Allowances(plain, allow.job), Allowances(plain, allow.job)
+    bare.seam = bare.side = bare.closing = bare.hem = 0
+    found = []
+    for part, without in zip(make(plain, sewn), make(plain, bare), strict=True):
+        may_join = part.name.startswith(("front", "back", "body"))
+        portions = joined(part, sewn) if may_join else [part]
+        if layer == "interlining":
+            portions = [to_the_seam(portion, without, sewn) for portion in portions] if portions[1:] else [without]
+        found += portions
+    return [dataclasses.replace(part, name=f"{layer}-{part.name}", freely=True, face=face) for part in found]
+
+
+def to_the_seam(portion, without, sewn):
+    """A joined portion less its allowances, as high as the part is without any; joins have the usual seam."""
+    at_sides = 2 * sewn.seam if "-middle" in portion.name else sewn.seam + sewn.side
+    return dataclasses.replace(portion, width=portion.width - at_sides, length=without.length)
 
 
 def wrap_of(cushion, face, allow):

@@ -137,6 +137,66 @@ def test_the_bench_is_told_of_each_layer():
     assert {"Cut the lining", "Fix the interlining", "Put on the slip-cloth"} <= set(titles)
 
 
+def bench(*layers, kind="boxed", wide="54 in", **more):
+    """A bench of 77 × 18 × 3 in from cloth that is wide enough, its layers from one that is not."""
+    entry = changed(changed(KINDS[kind], "/insert/width", "77 in"), "/insert/length", "18 in")
+    entry["cover"]["layers"] = {layer: {"cloth": "k2", **more} for layer in layers}
+    return job(entry, [cloth("90 in"), cloth(wide, id="k2")])
+
+
+@pytest.mark.parametrize(
+    ("layer", "how", "cut"),
+    [
+        # Finished 77 in, at most 54 - 2 × 1/2 = 53 in of it in the middle, so 12 at each end; with seams 13, 54, 13.
+        ("lining", "both-ends", {"front-left": (13, 19), "front-middle": (54, 19), "front-right": (13, 19)}),
+        # 53 in from the left, 24 in left over; a protector that is not boxed has 3/4 in at its zip.
+        ("protector", "one-side", {"back-left": (54, 19.25), "back-right": (25, 19.25)}),
+        # Of an interlining no piece has a seam: it is joined edge to edge.
+        ("interlining", "both-ends", {"front-left": (12, 18), "front-middle": (53, 18), "front-right": (12, 18)}),
+        # The slip-cloth reaches 77 + 3 by 18 + 3 in and has its seams: 53 and 27 in finished.
+        ("wrap", "one-side", {"left": (54, 22), "right": (28, 22)}),
+    ],
+)
+def test_a_layer_wider_than_its_cloth_is_joined_as_a_face_is(layer, how, cut):
+    """By hand, in inches, with seams of 1/2 in."""
+    answer = planned(bench(layer, kind="knife-edge" if layer == "protector" else "boxed", joined=how))
+    found = {part: (wide / IN, high / IN) for part, (wide, high) in sizes(answer, layer).items()}
+    assert {part: found[part] for part in cut} == cut
+    named = "slip-cloth" if layer == "wrap" else f"{layer} front"
+    step = next(one for one in answer["workroom"][0]["steps"] if one["title"] == f"Make up the {named}")
+    assert ("Edge to edge" in step["text"]) == (layer == "interlining")
+    titles = [one["title"] for one in answer["workroom"][0]["steps"]]
+    after = {"lining": "Tack in the lining", "protector": "Make the protector", "wrap": "Put on the slip-cloth"}
+    assert titles.index(step["title"]) < titles.index(after.get(layer, "Fix the interlining"))
+    assert {entry["cloth"] for entry in answer["cloths"]} == {"k1", "k2"}
+
+
+@pytest.mark.parametrize("layer", ["lining", "protector", "wrap"])
+def test_the_joins_of_a_layer_take_thread_and_those_of_an_interlining_none(layer):
+    assert thread(bench(layer, joined="both-ends")) > thread(bench(layer, wide="90 in"))
+    assert thread(bench("interlining", joined="both-ends")) == thread(bench("interlining", wide="90 in"))
+
+
+def test_a_layer_too_wide_for_its_cloth_is_offered_a_join_planned_and_priced():
+    """78 in of lining on 54 in: along the roll 78 in, joined at a side 2 × 19 in of two pieces, 54 and 25 in wide."""
+    priced = changed(bench("lining"), "/cloths/1/price", {"amount": "10.00", "per": "yd", "currency": "USD"})
+    (stop, *_) = [one for one in plan(priced, "quick")["notices"] if one["level"] == "stop"]
+    offers = {way["text"]: way for way in stop["ways_out"]}
+    side = next(way for text, way in offers.items() if text.startswith("Join one piece to a side"))
+    assert side["change"] == [{"at": "/cushions/0/cover/layers/lining/joined", "value": "one-side"}]
+    taken = planned(changed(priced, side["change"][0]["at"], "one-side"))
+    lined = next(entry for entry in taken["cloths"] if entry["cloth"] == "k2")
+    assert (side["buy"], side["cost"]) == (lined["buy"], lined["cost"])
+    assert any(text.startswith("Join an equal piece to each end") for text in offers)
+
+
+@pytest.mark.parametrize("layer", ["lining", "interlining", "protector", "wrap"])
+def test_a_round_layer_cannot_be_joined_and_that_is_said_at_the_layer(layer):
+    document = layered("boxed round", layer)
+    document["cushions"][0]["cover"]["layers"][layer]["joined"] = "one-side"
+    assert problems(document) == [(f"/cushions/0/cover/layers/{layer}/joined", "rules-contradict")]
+
+
 def problems(document):
     with pytest.raises(JobError) as raised:
         plan(document)

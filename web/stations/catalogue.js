@@ -30,8 +30,8 @@ export const placesIn = (job, path) => ({ ends: named(endsOf(job, path) ?? []) }
 
 export const labelOf = (job, path) => say(`field:${labelKey(job, path)}`, placesIn(job, path));
 
-// The front's explanations serve the other faces as well.
-const hintKey = (path) => `hint:${patternOf(path).replace(/\/cover\/(back|sides)\//, '/cover/front/')}`;
+// The front's explanations serve the other faces as well, and the layers.
+const hintKey = (path) => `hint:${patternOf(path).replace(/\/cover\/(back|sides|layers\/\w+)\//, '/cover/front/')}`;
 const wordAt = (key) => (has(key) ? say(key) : undefined);
 export const hintOf = (job, path) => wordAt(`hint:${labelKey(job, path)}`) ?? wordAt(hintKey(path));
 

@@ -50,7 +50,7 @@ export function setField(at, value) {
   edit(lead ? lead(at, value) : [...companions(at), parted(at, value)]);
 }
 
-const IS_HEAD = /\/((closure|corners|edge|made)\/kind|price\/amount)$/;
+const IS_HEAD = /\/((closure|corners|edge|made)\/kind|price\/amount|layers\/\w+\/cloth)$/;
 
 export function clearField(at) {
   if (valueAt(job.value, at) === undefined) return;

@@ -58,6 +58,7 @@ const conditions = [
   [/\/made\/from_edge$/, when(beside('kind'), 'band', 'inset')],
   [/\/layers\/wrap\/cloth$/, when(ofCushion('insert/fill'), 'foam')],
   [/\/layers\/interlining\/cloth$/, (job, path) => ofCushion('cover/ends')(job, path) !== 'gathered' || ofCushion('kind')(job, path) !== 'bolster'],
+  [/\/layers\/\w+\/joined$/, (job, path) => whenSet(job, `${parentOf(path)}/cloth`) && when(ofCushion('insert/shape'), 'rectangle', 'bolster')(job, path)],
   [/\/boxing\/(kind|run)$/, when(ofCushion('kind'), 'boxed')],
   [/\/boxing\/returns$/, (job, path) => ofCushion('kind')(job, path) === 'boxed' && closing(job, path) === 'zip'],
   [/\/cover\/ends$/, when(ofCushion('kind'), 'bolster')],

@@ -157,13 +157,14 @@ const face = (part, side, byKind = {}) => {
   };
 };
 
+const JOINED = { none: 'Cut whole', 'both-ends': 'An equal piece at each end', 'one-side': 'One piece at a side' };
+
 // How a face is joined where the cloth is too narrow for it.
 const joins = (part, side, byKind = {}) => {
   const named = (what) => ({ name: `${side} ${what}`,
     names: Object.fromEntries(Object.entries(byKind).map(([kind, called]) => [kind, `${called} ${what}`])) });
   return {
-    [`/cushions/*/cover/${part}/joined`]: { ...named('joined'), kind: 'choice', usual: 'none',
-      options: { none: 'Cut whole', 'both-ends': 'An equal piece at each end', 'one-side': 'One piece at a side' } },
+    [`/cushions/*/cover/${part}/joined`]: { ...named('joined'), kind: 'choice', usual: 'none', options: JOINED },
     [`/cushions/*/cover/${part}/join_pattern`]: { ...named('pattern at the joins'), kind: 'choice', after: 'joined',
       options: { matched: 'Matched', free: 'Not matched' } },
   };
@@ -186,8 +187,13 @@ const madeOf = (part, side, byKind = {}) => {
   };
 };
 
-const layers = (called) => Object.fromEntries(Object.entries(called).map(([layer, name]) =>
-  [`/cushions/*/cover/layers/${layer}/cloth`, { name, kind: 'cloth' }]));
+const layers = (called) => Object.fromEntries(Object.entries(called).flatMap(([layer, name]) => {
+  const at = `/cushions/*/cover/layers/${layer}`;
+  return [
+    [`${at}/cloth`, { name, kind: 'cloth' }],
+    [`${at}/joined`, { name: `${name} joined`, kind: 'choice', usual: 'none', after: 'cloth', options: JOINED }],
+  ];
+}));
 
 const on = (station, fields) =>
   Object.fromEntries(Object.entries(fields).map(([path, field]) => [path, { station, ...field }]));

@@ -69,6 +69,7 @@ def assembled(
         sewn=(*sewn, *seams, *sewn_to_close(closing)),
         zips=closing.zips,
         made_up=tuple((name, face.how) for name, face in made_up),
+        seams=tuple(seams),
         inset=tuple((name, *face.trim) for name, face in made_up if face.trim),
     )
 

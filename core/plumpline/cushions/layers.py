@@ -7,12 +7,14 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from plumpline.cloth import up_to
+from plumpline.cushions.joining import joined, unjoinable
 from plumpline.cushions.made import Made
-from plumpline.cushions.panels import Edges, Part, cut_out, outlined_part, round_part
+from plumpline.cushions.panels import Cut, Edges, Part, cut_out, outlined_part, round_part
+from plumpline.cushions.pieced import cut_portions
 from plumpline.cushions.stitching import Sewn
 from plumpline.figures import counted, listed, size
 from plumpline.geometry import circumference, outset, perimeter
-from plumpline.job import Cushion, Face, Job
+from plumpline.job import Cushion, Job
 from plumpline.lengths import write_length
 from plumpline.pieces import Outline, Piece, Point
 from plumpline.problems import Problem
@@ -24,12 +26,16 @@ _FACES = ("front", "back", "sides")
 
 @dataclass(frozen=True)
 class Layer:
-    """One layer of a cover worked out: its pieces, how they come about, its own stitching and its own zips."""
+    """One layer of a cover worked out: its pieces, how they come about, its own stitching and its own zips.
+
+    `made_up` names those of its faces that are joined of several pieces, each with how that is done.
+    """
 
     pieces: tuple[Piece, ...]
     line: str
     sewn: tuple[Sewn, ...] = ()
     zips: tuple[int, ...] = ()
+    made_up: tuple[tuple[str, str], ...] = ()
 
 
 def with_layers(cover: Made, kind: Kind, job: Job) -> Made | list[Problem]:
@@ -54,13 +60,18 @@ def with_layers(cover: Made, kind: Kind, job: Job) -> Made | list[Problem]:
             *(sewn for layer in layers for sewn in layer.sewn),
         ),
         zips=(*cover.zips, *(opening for layer in layers for opening in layer.zips)),
+        made_up=(*cover.made_up, *(face for layer in layers for face in layer.made_up)),
     )
 
 
-def _lining(cover: Made, kind: Kind, job: Job) -> Layer:
+def _lining(cover: Made, kind: Kind, job: Job) -> Layer | list[Problem]:
     """Cut like the cover, and sewn into its seams as one with it."""
-    pieces = _pieces_of(_like_the_cover(cover, kind, "lining", job), "lining")
-    return Layer(pieces, f"The lining is cut like the cover and sewn in with it: {_told(pieces, job)}.")
+    inner = _like_the_cover(cover.cushion, kind, "lining", job)
+    if not isinstance(inner, Made):
+        return inner
+    pieces = _pieces_of(inner, "lining")
+    line = f"The lining is cut like the cover and sewn in with it: {_told(pieces, job)}."
+    return Layer(pieces, line, inner.seams, made_up=_made_up(inner, "lining"))
 
 
 def _interlining(cover: Made, kind: Kind, job: Job) -> Layer | list[Problem]:
@@ -69,27 +80,39 @@ def _interlining(cover: Made, kind: Kind, job: Job) -> Layer | list[Problem]:
     if cushion.kind == "bolster" and cushion.cover.ends == "gathered":
         text = "Ends that are gathered would be too thick interlined: take flat ends, or leave the interlining out."
         return [Problem(f"{cushion.at}/cover/layers/interlining", "rules-contradict", text)]
-    inner = _like_the_cover(cover, kind, "interlining", job)
+    inner = _like_the_cover(cushion, kind, "interlining", job)
+    if not isinstance(inner, Made):
+        return inner
     pieces = tuple(_to_the_seam(piece, job) for piece in _pieces_of(inner, "interlining"))
-    return Layer(pieces, f"The interlining is cut to the stitching line, with no seams: {_told(pieces, job)}.")
+    line = f"The interlining is cut to the stitching line, with no seams: {_told(pieces, job)}."
+    butted = tuple((face, _BUTTED) for face, _ in _made_up(inner, "interlining"))
+    return Layer(pieces, line, made_up=butted)
+
+
+# Common practice, from memory.
+_BUTTED = (
+    "Edge to edge and never one over the other; catch the edges together by hand or with a wide zigzag, so that the "
+    "join stays flat."
+)
 
 
 def _protector(cover: Made, kind: Kind, job: Job) -> Layer | list[Problem]:
     """A plain cover of its own, of the finished size of the one it lies in, with a zip at the usual place."""
-    cushion = _cut_from(cover.cushion, "protector")
+    cushion = cover.cushion
     plain = replace(cushion.cover.edge, kind="plain")
     zipped = replace(cushion.cover.closure, kind="zip", at=None, seam=None, zip_length=None, opening=None, overlap=None)
-    inner = kind(replace(cushion, cover=replace(cushion.cover, edge=plain, closure=zipped)), job)
+    plainly = replace(cushion, cover=replace(cushion.cover, edge=plain, closure=zipped))
+    inner = _like_the_cover(plainly, kind, "protector", job)
     if not isinstance(inner, Made):
         text = "A zipped protector cannot be made for this cover: leave it out."
-        return [Problem(f"{cushion.at}/cover/layers/protector", "rules-contradict", text)]
+        return inner or [Problem(f"{cushion.at}/cover/layers/protector", "rules-contradict", text)]
     pieces = _pieces_of(inner, "protector")
     opening = write_length(inner.closing.length, job.units)
     line = f"The protector is a cover of its own with a zip of {opening}: {_told(pieces, job)}."
-    return Layer(pieces, line, inner.sewn, inner.zips)
+    return Layer(pieces, line, inner.sewn, inner.zips, _made_up(inner, "protector"))
 
 
-def _wrap(cover: Made, _kind: Kind, job: Job) -> Layer:
+def _wrap(cover: Made, _kind: Kind, job: Job) -> Layer | list[Problem]:
     """Two panels that meet half-way down the edge of the pad; round a bolster one that is drawn together at its ends.
 
     Each reaches thickness ÷ 2 further than the pad at every edge, and has its seams (common practice, from memory).
@@ -109,12 +132,20 @@ def _wrap(cover: Made, _kind: Kind, job: Job) -> Layer:
     else:
         width, length = (pad[name] + thick for name in ("width", "length"))
         part, panels = Part("wrap", "layers/wrap", ("width", "length"), width, length, edges), 2
-    piece = cut_out(replace(part, turns="freely"), cushion, job, panels * cushion.quantity)
-    cut = size(piece.width, piece.length, job.units)
+    part = replace(part, turns="freely")
+    problems, pieced = unjoinable(part, cushion), joined(part, cushion, job)
+    if problems:
+        return problems
+    whole = Cut(part, cut_out(part, cushion, job, panels * cushion.quantity))
+    cuts = cut_portions(whole, pieced.portions, cushion, job) if pieced else [whole]
+    pieces = tuple(replace(cut.piece, count=panels * cushion.quantity) for cut in cuts)
+    sizes = listed([size(piece.width, piece.length, job.units) for piece in pieces])
     how = "which meet half-way down its edge" if panels == 2 else "drawn together over both ends"
     around = perimeter(part.outline) if part.outline else 2 * (part.width + part.length) if panels == 2 else part.width
+    cut = f"{sizes} joined" if pieced else sizes
     line = f"The slip-cloth goes round the pad in {counted(panels, 'panel', 'panels')} of {cut}, {how}."
-    return Layer((piece,), line, (Sewn(around, layers=2),))
+    sewn = (Sewn(around, layers=2), *([Sewn(panels * pieced.seams, layers=2)] if pieced else []))
+    return Layer(pieces, line, sewn, made_up=(("slip-cloth", pieced.how),) if pieced else ())
 
 
 _MAKE: dict[str, Callable[[Made, Kind, Job], Layer | list[Problem]]] = {
@@ -125,18 +156,23 @@ _MAKE: dict[str, Callable[[Made, Kind, Job], Layer | list[Problem]]] = {
 }
 
 
-def _like_the_cover(cover: Made, kind: Kind, layer: str, job: Job) -> Made:
-    """The cover made once more from the cloth of a layer: what can be made of one cloth can be of any other."""
-    inner = kind(_cut_from(cover.cushion, layer), job)
-    assert isinstance(inner, Made)
-    return inner
+def _like_the_cover(cushion: Cushion, kind: Kind, layer: str, job: Job) -> Made | list[Problem]:
+    """The cover made once more from the cloth of a layer, all of it cut anyhow, and without layers of its own.
+
+    What can be made of one cloth can be of any other, only that it may be no shape to be joined: that is what is said,
+    at the layer. Nothing is said of a cover that cannot be made at all.
+    """
+    face = cushion.cover.face(f"layers/{layer}")
+    faces = tuple((part, face) for part, _ in cushion.cover.faces if part in _FACES)
+    inner = kind(replace(cushion, cover=replace(cushion.cover, faces=faces, layers=())), job)
+    if isinstance(inner, Made):
+        return inner
+    unjoined = [problem for problem in inner if problem.at.endswith("/joined")]
+    return [replace(problem, at=f"{cushion.at}/cover/layers/{layer}/joined") for problem in unjoined[:1]]
 
 
-def _cut_from(cushion: Cushion, layer: str) -> Cushion:
-    """The same cover, all of it cut anyhow from the cloth of a layer, and without layers of its own."""
-    cloth = Face(cushion.cover.face(f"layers/{layer}").cloth)
-    faces = tuple((part, cloth) for part, _ in cushion.cover.faces if part in _FACES)
-    return replace(cushion, cover=replace(cushion.cover, faces=faces, layers=()))
+def _made_up(inner: Made, layer: str) -> tuple[tuple[str, str], ...]:
+    return tuple((f"{layer} {face}", how) for face, how in inner.made_up)
 
 
 def _pieces_of(inner: Made, layer: str) -> tuple[Piece, ...]:

@@ -19,7 +19,8 @@ class Made:
     `finished` is the size from seam to seam. `between_side_seams` is the finished width of a cover whose two side
     seams can give way, None where there are none. `cutting` says in sentences how the cut sizes follow from the
     finished one. `sewn` is all the stitching of one cover, `zips` how far each of its zips opens. `made_up` names
-    the faces that are made of several pieces, each with how they are sewn together; `inset` is the trim stitched onto
+    the faces that are made of several pieces, each with how they are sewn together, and `seams` are those seams, all of
+    them in `sewn`; `inset` is the trim stitched onto
     faces: which, how wide and how long. `strips` are cut beside the pieces, for its edge. A straight-sided cover has
     its `outline` along the stitching line, from the lower left corner of the box around it.
     """
@@ -35,6 +36,7 @@ class Made:
     zips: tuple[int, ...] = ()
     between_side_seams: int | None = None
     made_up: tuple[tuple[str, str], ...] = ()
+    seams: tuple[Sewn, ...] = ()
     inset: tuple[tuple[str, int, int], ...] = ()
     strips: tuple[Strips, ...] = ()
     outline: Outline = ()

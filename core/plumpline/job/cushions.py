@@ -248,7 +248,7 @@ def _cover(kind: str, values: Values, habits: Habits) -> Cover:
         faces=(
             *((part, _face({"cloth": cloth, **values.get(part, {})}, habits)) for part in _faces_of(kind, values)),
             *_parts_of(kind, values),
-            *((f"layers/{layer}", Face(named["cloth"])) for layer, named in values.get("layers", {}).items()),
+            *((f"layers/{layer}", _face(named, habits)) for layer, named in values.get("layers", {}).items()),
         ),
         layers=tuple(entry.name for entry in LAYERS if entry.name in values.get("layers", {})),
     )

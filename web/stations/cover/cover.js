@@ -17,7 +17,7 @@ import { FinishedSize } from './finished-size.js';
 
 const FITS = ['feather', 'down', 'polyester', 'hollow-fibre', 'microbead', 'foam-crumb', 'firm', 'foam', 'own'].map((fill) => `/fit/${fill}`);
 
-const LAYERS = ['lining', 'interlining', 'protector', 'wrap'];
+const LAYERS = ['lining', 'interlining', 'protector', 'wrap'].flatMap((layer) => [`layers/${layer}/cloth`, `layers/${layer}/joined`]);
 
 const worked = (cushion) => workedCushions.value.find(({ id }) => id === lastOf(cushion));
 const panelOf = (cushion) => nearAnswer.value?.pieces.find((piece) => piece.cushion === lastOf(cushion));
@@ -102,7 +102,7 @@ export function Cover({ field }) {
           ${fit}${edge}${corners}${closing}
         </div>
         <div class="column">${front}${back}${sides}
-          <${Folded} title=${say('cover.layers')} fields=${LAYERS.map((layer) => `${cushion}/cover/layers/${layer}/cloth`)} />
+          <${Folded} title=${say('cover.layers')} fields=${LAYERS.map((name) => `${cushion}/cover/${name}`)} />
           <${Folded} title=${say('cover.cutting')} fields=${['/grid']} />
           <${Folded} title=${say('cover.fits')} fields=${FITS} none=${say('cover.byRule')} /></div>
       </div>
