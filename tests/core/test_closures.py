@@ -50,6 +50,15 @@ def test_an_eighteen_inch_envelope_back_is_two_pieces_of_twelve_that_overlap_by_
     assert text + "The upper piece lies outside and opens downwards." in working(document)
 
 
+def test_a_handbook_adds_one_and_a_half_inches_for_a_zip_in_the_back_and_five_and_a_half_for_an_overlap():
+    """A home-sewing handbook (common practice): panels 1 in larger than the finished cover, a back with a zip 1 1/2 in
+    more and an overlapping one 5 1/2, which is 3 1/2 in of overlap and two hems of 1 in: 18 in, 19, 20 1/2, 24 1/2."""
+    zipped = sizes(closed({"kind": "zip", "at": "back"}))
+    assert zipped == {"front": ("19 in", "19 in"), "back-1": ("19 in", "10 1/4 in"), "back-2": ("19 in", "10 1/4 in")}
+    overlapping = sizes(closed({"kind": "envelope", "overlap": "3 1/2 in", "hem": "1 in"}))
+    assert overlapping["back-1"] == overlapping["back-2"] == ("19 in", "12 1/4 in")
+
+
 def test_an_envelope_takes_four_inches_up_to_a_sixteen_inch_cover_and_five_above():
     """Common practice: 4 in net overlap up to 16 in, 5 to 6 above."""
     for side, overlap in (("16 in", "4 in"), ("17 in", "5 in")):

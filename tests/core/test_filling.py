@@ -128,6 +128,15 @@ def test_paulsens_ratios_to_the_filled_radius():
     assert filled.volume * 1e18 / r**3 == pytest.approx(2.7458122, abs=5e-8)
 
 
+def test_paulsens_ratios_to_the_flat_size():
+    """Derived from the same constants: diameter × 0.762760, thickness 0.456947 × the flat diameter, 1.218524 a³."""
+    flat = 2 * 1_000_000_000
+    filled = filled_round(flat)
+    assert filled.diameter / flat == pytest.approx(0.762760, abs=5e-7)
+    assert filled.thickness / flat == pytest.approx(0.456947, abs=5e-7)
+    assert filled.volume / 1e9 == pytest.approx(1.218524, abs=5e-7)
+
+
 def test_the_constant_of_the_balloon_is_half_of_pi_over_the_mean_of_gauss():
     """The lemniscate constant is π ÷ M(1, √2), M the arithmetic-geometric mean (Gauss, 1799)."""
     scale = 10**40

@@ -196,6 +196,23 @@ def test_a31_the_slant_opens_the_corner_by_twice_the_angle_of_depth_over_the_res
     assert round(angle, 1) == 14.3
 
 
+@pytest.mark.parametrize(
+    ("depth", "run", "degrees"),
+    [("1/2 in", "1/3", 10.4), ("1/2 in", "1/2", 6.7), ("1/2 in", "5 in", 12.7), ("3/4 in", "3 1/2 in", 30.5)],
+)
+def test_a31_every_rule_of_the_trade_for_dog_ears_can_be_followed(depth, run, degrees):
+    """Case A31, an 18 in cover: from a third of the side, from its centre, from 5 in, wedges of 3/4 × 3 1/2 in.
+
+    Measured on the cut edge the corner opens by 2 atan(d / (s - d)); no standard says which of them is right.
+    """
+    taper = {"kind": "tapered", "depth": depth, "run": run}
+    document = changed(example("harbour-room"), "/cushions/0/cover/corners", taper)
+    outline = plan(document, "quick")["pieces"][0]["outline"]
+    (x0, y0), (x1, y1), (x2, y2) = (outline[i] for i in (0, 1, 2))
+    angle = math.degrees(math.atan2(abs(y1 - y2), abs(x2 - x1)) + math.atan2(abs(x1 - x0), abs(y0 - y1)))
+    assert round(angle, 1) == degrees
+
+
 def test_an_oblong_taper_says_both_runs():
     document = changed(example("harbour-room"), "/cushions/0/insert/length", "14 in")
     taper = marks(plan(document)["pieces"][0], "taper")[0]
