@@ -211,8 +211,9 @@ def test_gathered_ends_are_never_interlined():
 
 
 def test_a_protector_that_could_not_close_is_said_at_its_own_place():
-    """Its zip band would return 4 in along sides of 3 in."""
+    """Its zip band is asked to return 4 in along sides of 3 in."""
     narrow = changed(layered("boxed", "protector"), "/cushions/0/insert/length", "3 in")
+    narrow["cushions"][0]["cover"]["boxing"]["returns"] = "4 in"
     assert problems(narrow) == [("/cushions/0/cover/layers/protector", "rules-contradict")]
 
 

@@ -118,6 +118,8 @@ def plain_job(units: str, pattern: str) -> dict[str, Any]:
     if "/piece/flaws/" in pattern:
         corner = {"corner": "end-left", "width": "3 in", "length": "4 in"}
         job["cloths"][0]["piece"] = {"length": "90 in", "flaws": [corner]}
+    if "/layers/" in pattern and not pattern.endswith("/cloth"):
+        cover["layers"] = {pattern.split("/")[5]: {"cloth": job["cloths"][0]["id"]}}
     if "/closure/" in pattern and not pattern.endswith("/kind"):
         cover["closure"] = {"kind": "envelope" if pattern.endswith("/hem") else "zip"}
     return job
