@@ -190,6 +190,18 @@ def test_a_layer_too_wide_for_its_cloth_is_offered_a_join_planned_and_priced():
     assert any(text.startswith("Join an equal piece to each end") for text in offers)
 
 
+@pytest.mark.parametrize("layer", ["lining", "interlining", "protector"])
+def test_a_joined_layer_has_its_boxing_joined_too_where_that_of_the_cover_runs_along_the_roll(layer):
+    """A side of 77 in is two bands of 38 1/2 in of the layer, which no cloth of 54 in would give in one length."""
+    document = bench(layer, joined="one-side")
+    document["cushions"][0]["cover"]["boxing"]["run"] = "along"
+    answer = plan(document, "quick")
+    assert not [one for one in answer["notices"] if one["level"] == "stop"]
+    boxing = {piece["part"]: piece["width"]["nm"] for piece in answer["pieces"] if "boxing" in piece["part"]}
+    assert max(width for part, width in boxing.items() if part.startswith("boxing")) == 78 * IN
+    assert max(width for part, width in boxing.items() if part.startswith(layer)) <= 54 * IN
+
+
 @pytest.mark.parametrize("layer", ["lining", "interlining", "protector", "wrap"])
 def test_a_round_layer_cannot_be_joined_and_that_is_said_at_the_layer(layer):
     document = layered("boxed round", layer)

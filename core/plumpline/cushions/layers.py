@@ -159,12 +159,14 @@ _MAKE: dict[str, Callable[[Made, Kind, Job], Layer | list[Problem]]] = {
 def _like_the_cover(cushion: Cushion, kind: Kind, layer: str, job: Job) -> Made | list[Problem]:
     """The cover made once more from the cloth of a layer, all of it cut anyhow, and without layers of its own.
 
-    What can be made of one cloth can be of any other, only that it may be no shape to be joined: that is what is said,
-    at the layer. Nothing is said of a cover that cannot be made at all.
+    Where it is joined, its boxing is too, whatever that of the cover is. What can be made of one cloth can be of any
+    other, only that it may be no shape to be joined: that is what is said, at the layer. Nothing is said of a cover
+    that cannot be made at all.
     """
-    face = cushion.cover.face(f"layers/{layer}")
-    faces = tuple((part, face) for part, _ in cushion.cover.faces if part in _FACES)
-    inner = kind(replace(cushion, cover=replace(cushion.cover, faces=faces, layers=())), job)
+    cover, face = cushion.cover, cushion.cover.face(f"layers/{layer}")
+    faces = tuple((part, face) for part, _ in cover.faces if part in _FACES)
+    boxing = cover.boxing if face.joined == "none" else replace(cover.boxing, run="across")
+    inner = kind(replace(cushion, cover=replace(cover, faces=faces, boxing=boxing, layers=())), job)
     if isinstance(inner, Made):
         return inner
     unjoined = [problem for problem in inner if problem.at.endswith("/joined")]
