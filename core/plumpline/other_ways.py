@@ -208,7 +208,8 @@ class _Sizes:
         """So many steps smaller; None where no size was found to do."""
         low, high = 0, 1
         while high <= self.most and not (yield from self._does(high)):
-            low, high = high, 2 * high
+            # The smallest size there is gets its try too.
+            low, high = high, min(2 * high, max(self.most, high + 1))
         if high > self.most:
             return None
         while high - low > 1:

@@ -53,8 +53,9 @@ function Ways({ ways }) {
 export function InHand({ cloth, several }) {
   const piece = useAfterwards(cloth.piece);
   if (!piece || !cloth.piece || !isCurrent.value) return null;
-  return html`<section class="in-hand stack" aria-label=${say('inHand.title')}>
-    <h2 class="section-title">${say('inHand.title')}${several && ` · ${calledIn('/cloths', cloth.cloth)}`}</h2>
+  const title = several ? `${say('inHand.title')} · ${calledIn('/cloths', cloth.cloth)}` : say('inHand.title');
+  return html`<section class="in-hand stack" aria-label=${title}>
+    <h2 class="section-title">${title}</h2>
     <${Verdict} piece=${piece} />
     <${PieceDrawing} piece=${piece} />
     <${Why} piece=${piece} />
