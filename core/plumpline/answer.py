@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
 from typing import Any
 
 from plumpline.cloth import to_buy
 from plumpline.cushions.edging import frill_of
 from plumpline.cushions.filling import filling_of
 from plumpline.cushions.made import Made
+from plumpline.cushions.panels import SAG
 from plumpline.cushions.rims import edged_rims
 from plumpline.cutting import in_cutting_order, steps, strip_steps
 from plumpline.figures import (
@@ -24,12 +26,13 @@ from plumpline.figures import (
 from plumpline.geometry import room_within
 from plumpline.job import HABITS, Job
 from plumpline.layout.bias import bias_lines
+from plumpline.layout.outlines import within_arcs
 from plumpline.layout.strip import Cut, Placement, Plan, StripPiece
 from plumpline.layplan import UP_OF_TURN, ClothPlan, first_motif, outline_as_laid
 from plumpline.lengths import decimal_text, write_length
 from plumpline.money import cost, write_money
 from plumpline.offcuts import Rectangle, offcuts, offcuts_between
-from plumpline.pieces import Piece, Strips
+from plumpline.pieces import Outline, Piece, Strips
 from plumpline.working import cloth_working, cover_working, most_across, rows_of
 
 Json = dict[str, Any]
@@ -60,6 +63,7 @@ def cover_answer(cover: Made, job: Job) -> Json:
             "returns": figure(closing.returns, units) if closing.at == "boxing" else None,
         },
         "edge": _edge(cover, units),
+        "corners": _corners(cover, units),
         "filling": _filling(cover, units),
         "working": [{"text": line} for line in cover_working(cover, job)],
     }
@@ -86,13 +90,21 @@ def _edge(cover: Made, units: str) -> Json:
     return told
 
 
+def _corners(cover: Made, units: str) -> Json:
+    """The corners as they are made: how deep they are tapered, or by how much they are rounded."""
+    corners = cover.cushion.cover.corners
+    depth = figure(corners.depth, units) if corners.kind == "tapered" else None
+    radius = figure(corners.radius, units) if corners.kind == "rounded" else None
+    return {"kind": corners.kind, "depth": depth, "radius": radius}
+
+
 def _outlines(cover: Made) -> Json:
     """The outlines of the pad and of the finished cover, where they are neither squares nor rounds."""
     if not cover.outline:
         return {}
     return {
         "pad_outline": [list(point) for point in cover.pad.outline],
-        "outline": [list(point) for point in cover.outline],
+        "outline": [list(point) for point in cover.outline.points(SAG)],
     }
 
 
@@ -290,8 +302,14 @@ def _outline_as_laid(piece: Piece, placed: Placement) -> Json:
     if piece.shape == "rectangle":
         return {}
     laid = outline_as_laid(piece, placed)
-    room = zip(("x", "y", "width", "length"), room_within(laid), strict=True) if piece.shape == "outline" else None
+    room = zip(("x", "y", "width", "length"), _room(laid), strict=True) if piece.shape == "outline" else None
     return {"outline": [list(point) for point in laid], **({"room": dict(room)} if room else {})}
+
+
+@lru_cache(maxsize=256)
+def _room(laid: Outline) -> tuple[int, int, int, int]:
+    """The room within an outline as it lies; many copies lie alike, and do so again in a better plan."""
+    return room_within(within_arcs(laid))
 
 
 def _label(letter: str, copy: int, called: str) -> str:

@@ -23,8 +23,8 @@ PI = Fraction(314159265358979323846264338327950288419716939937510, 10**50)
 #: The natural logarithm of 10 to 50 decimals, as published in OEIS A002392.
 LN_10 = Fraction(230258509299404568401799145468436420760110148862877, 10**50)
 
-# Sines are whole numbers of 1 / _ONE: at 100 m from the centre an error of some units is 10^-27 nm.
-_ONE = 1 << 128
+#: Sines are whole numbers of 1 / ONE: at 100 m from the centre an error of some units is 10^-27 nm.
+ONE = 1 << 128
 
 
 def circumference(across: int) -> int:
@@ -203,7 +203,7 @@ def arc(
     centre: tuple[int | Fraction, int | Fraction], radius: int | Fraction, start: Fraction, end: Fraction, sag: int
 ) -> tuple[Point, ...]:
     """Points along an arc, both ends included, so close that no chord lies more than ``sag`` nm inside it."""
-    steps = max(1, -(-_chords(radius, sag) * abs(end - start) // 1))
+    steps = max(1, -(-chords_around(radius, sag) * abs(end - start) // 1))
     return tuple(
         at_angle(centre, radius, start + (end - start) * Fraction(i, int(steps))) for i in range(int(steps) + 1)
     )
@@ -213,20 +213,6 @@ def round_outline(across: int, sag: int) -> tuple[Point, ...]:
     """A circle of this diameter from the lower left corner of its square, its first point on the right."""
     half = Fraction(across, 2)
     return arc((half, half), half, Fraction(0), Fraction(1), sag)[:-1]
-
-
-def rounded_outline(width: int, length: int, radius: int, sag: int) -> tuple[Point, ...]:
-    """A rectangle from its lower left corner, every corner rounded; ``radius`` at most half of the short side."""
-    ends = ((width - radius, radius), (width - radius, length - radius), (radius, length - radius), (radius, radius))
-    quarters = [Fraction(i - 1, 4) for i in range(5)]
-    corners = zip(ends, quarters, quarters[1:], strict=False)
-    points = [point for end, start, stop in corners for point in arc(end, radius, start, stop, sag)]
-    return tuple(point for point, before in zip(points, [points[-1], *points], strict=False) if point != before)
-
-
-def rounded_edge(width: int, length: int, radius: int) -> int:
-    """Once round a rectangle with rounded corners, in nm: four sides less their ends, and one whole circle."""
-    return 2 * (width + length) - 8 * radius + circumference(2 * radius)
 
 
 def outset(outline: Sequence[Point], allowances: Sequence[int]) -> tuple[Point, ...]:
@@ -263,7 +249,7 @@ def _meeting(before: _Line, after: _Line) -> Point:
     return round_half_even(x / across), round_half_even(y / across)
 
 
-def _chords(radius: int | Fraction, sag: int) -> int:
+def chords_around(radius: int | Fraction, sag: int) -> int:
     """How many chords around a full circle, a power of two from 8 on, keep within ``sag`` of it."""
     chords = 8
     while radius * (1 - _direction(Fraction(1, 2 * chords))[0]) > sag:
@@ -279,33 +265,56 @@ def _direction(angle: Fraction) -> tuple[Fraction, Fraction]:
     x, y = _in_first_eighth(within / 8)
     if eighths in (1, 2, 5, 6):
         x, y = y, x
-    return Fraction(x if eighths in (0, 1, 6, 7) else -x, _ONE), Fraction(y if eighths < 4 else -y, _ONE)
+    return Fraction(x if eighths in (0, 1, 6, 7) else -x, ONE), Fraction(y if eighths < 4 else -y, ONE)
 
 
 def _in_first_eighth(angle: Fraction) -> tuple[int, int]:
-    """Cosine and sine in units of 1 / `_ONE` by the power series, whose rest is below its first term left out."""
-    radians = round_half_even(2 * PI * angle * _ONE)
-    sums, term, n = [0, 0, 0, 0], _ONE, 0
+    return cosine_and_sine(round_half_even(2 * PI * angle * ONE))
+
+
+def cosine_and_sine(radians: int) -> tuple[int, int]:
+    """Cosine and sine of an angle from 0 to π, all in units of 1 / `ONE`.
+
+    By the power series, whose rest is below its first term left out.
+    """
+    sums, term, n = [0, 0, 0, 0], ONE, 0
     while term:
         sums[n % 4] += term
         n += 1
-        term = term * radians // (_ONE * n)
+        term = term * radians // (ONE * n)
     return sums[0] - sums[2], sums[1] - sums[3]
+
+
+def arctangent(tangent: Fraction) -> Fraction:
+    """The angle from 0 to π / 2 with this tangent, not below 0, in radians, within 2^-120.
+
+    Halved until its tangent is below 1/16, by tan(a / 2) = tan a / (1 + √(1 + tan² a)); then by its power series.
+    """
+    small, halved = round_half_even(tangent * ONE), 0
+    while 16 * small > ONE:
+        small = small * ONE // (ONE + isqrt(ONE * ONE + small * small))
+        halved += 1
+    total, power, n = 0, small, 1
+    while power:
+        total += power // n if n % 4 == 1 else -(power // n)
+        power = power * small // ONE * small // ONE
+        n += 2
+    return Fraction(total << halved, ONE)
 
 
 def power_of_ten(exponent: Fraction) -> Fraction:
     """10 to any power, exact for a whole one, else within 2^-120 of the factor 1 to 10 it has beside a whole one."""
     whole, rest = divmod(exponent, 1)
-    return Fraction(10) ** int(whole) * Fraction(_exponential(round_half_even(rest * LN_10 * _ONE)), _ONE)
+    return Fraction(10) ** int(whole) * Fraction(_exponential(round_half_even(rest * LN_10 * ONE)), ONE)
 
 
 def _exponential(power: int) -> int:
-    """e to a power from 0 to 3, in units of 1 / `_ONE`, by its series."""
-    total, term, n = 0, _ONE, 0
+    """e to a power from 0 to 3, in units of 1 / `ONE`, by its series."""
+    total, term, n = 0, ONE, 0
     while term:
         total += term
         n += 1
-        term = term * power // (_ONE * n)
+        term = term * power // (ONE * n)
     return total
 
 

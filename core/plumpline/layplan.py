@@ -10,11 +10,11 @@ from plumpline.cloth import Laid, lay_out, needed, to_buy
 from plumpline.job import Cloth, name_of
 from plumpline.layout.budget import Budget, Slices
 from plumpline.layout.edges import cut_apart
-from plumpline.layout.outlines import extents_of, outline_of, turned
+from plumpline.layout.outlines import around_arcs, extents_of, outline_of, turned, within_arcs
 from plumpline.layout.piped import joins_of, longest_strip, straight_with_piping, with_piping
 from plumpline.layout.shaped import ShapedPlanner
 from plumpline.layout.solve import Planner, lay_plan, panel_planner
-from plumpline.layout.strip import CannotLay, Panel, Piping, Placement, Plan, Shape, StraightPlan, Strip
+from plumpline.layout.strip import CannotLay, Panel, Piping, Placement, Plan, StraightPlan, Strip
 from plumpline.layout.strips import free_rectangles
 from plumpline.lengths import write_length
 from plumpline.pieces import Outline, Piece, Strips
@@ -301,12 +301,18 @@ def _panel(cloth: Cloth, piece: Piece, together: tuple[Piece, ...]) -> Panel:
 
 
 def _shaped(panel: Panel, piece: Piece) -> Panel:
-    """The panel with its true shape, unless a later wash takes more one way than the other: then in its rectangle."""
+    """The panel with its true shape, unless a later wash takes more one way than the other: then in its rectangle.
+
+    Arcs are planned by lines against them, which an engine of straight sides takes no longer for than for any other.
+    """
     w, h = piece.upright
     if piece.shape == "rectangle" or piece.aside != (h, w) or (piece.shape == "circle" and w != h):
         return panel
-    shape: Shape = "circle" if piece.shape == "circle" else outline_of(piece.outline)
-    return replace(panel, shape=shape, turned=None)
+    if piece.shape == "circle":
+        return replace(panel, shape="circle", turned=None)
+    around = around_arcs(piece.outline)
+    covers = () if around == piece.outline else within_arcs(piece.outline)
+    return replace(panel, shape=outline_of(around), covers=covers, turned=None)
 
 
 def _turns(cloth: Cloth, piece: Piece, together: tuple[Piece, ...]) -> tuple[int, ...]:

@@ -7,6 +7,7 @@ from plumpline.geometry import steps_around
 from plumpline.job import NM_PER_CM
 from plumpline.layout.edges import Rectangle as Rectangle
 from plumpline.layout.edges import parts_after
+from plumpline.layout.outlines import around_arcs
 from plumpline.layout.shapes import around
 from plumpline.layout.strip import Placement, Plan, StraightPlan
 from plumpline.layout.strips import Free, without
@@ -73,8 +74,9 @@ def _covered(planned: ClothPlan, placed: Placement) -> list[Rectangle]:
     piece = planned.piece(placed.panel)
     if piece.shape == "rectangle":
         return [(placed.x, placed.y, placed.w, placed.h)]
-    # A circle is drawn by chords that lie inside it, so what it covers is told by a polygon around it.
-    outline = around(placed.w) if piece.shape == "circle" and placed.w == placed.h else outline_as_laid(piece, placed)
+    # A curve is drawn by chords that lie inside it, so what it covers is told by a polygon around it.
+    is_round = piece.shape == "circle" and placed.w == placed.h
+    outline = around(placed.w) if is_round else around_arcs(outline_as_laid(piece, placed))
     step = max(_FINE, placed.h // _STEPS)
     return [(placed.x + x, placed.y + y, w, h) for x, y, w, h in steps_around(outline, step)]
 

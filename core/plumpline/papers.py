@@ -13,6 +13,7 @@ from plumpline.dialect import WORDINGS, Wording, wording
 from plumpline.figures import counted, listed, size
 from plumpline.geometry import Point, room_within
 from plumpline.job import Job, name_of
+from plumpline.layout.outlines import within_arcs
 from plumpline.lengths import NM_PER_INCH, write_length
 from plumpline.pieces import Mark, Piece
 from plumpline.prepared import Prepared, prepare
@@ -86,7 +87,7 @@ def _shapes(cover: Made, job: Job) -> Iterator[Template]:
     for pieces in alike.values():
         yield _panel(cover, pieces, job)
         corner = next((mark for mark in pieces[0].marks if mark.kind == "taper"), None)
-        if corner:
+        if corner and pieces[0].shape == "rectangle":  # other outlines are cut by their template, tapers and all
             yield _corner(cover, pieces, corner)
 
 
@@ -127,7 +128,8 @@ _HOLD = NM_PER_INCH  # a corner's template reaches so far beyond the ends of its
 
 def _within(piece: Piece) -> Point:
     """The middle of the most room within the piece."""
-    x, y, width, length = room_within(piece.outline) if piece.shape == "outline" else (0, 0, piece.width, piece.length)
+    whole = 0, 0, piece.width, piece.length
+    x, y, width, length = room_within(within_arcs(piece.outline)) if piece.shape == "outline" else whole
     return x + width // 2, y + length // 2
 
 

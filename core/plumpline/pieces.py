@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 from typing import Literal
 
@@ -54,8 +54,8 @@ class Piece:
     panel, that a motif is to stand on. `shape` says what of the outline the lay plan goes by: the rectangle around
     it, the circle it is, or itself. `turns` tells whether on cloth without a direction it lies as the faces of its
     cover do, or freely, as boxing and hidden pieces may. `portion_of` names the part that it is only a portion of, or
-    the layer that it belongs to. `allowances` are those of each side of the outline, where
-    `edges` do not tell them.
+    the layer that it belongs to. `allowances` are those of each side of the outline, where `edges` do not tell them;
+    `sharp` is the stitching line with sharp corners, where `stitched` has them rounded.
     """
 
     id: str
@@ -80,6 +80,7 @@ class Piece:
     stitched: Outline = ()
     portion_of: str = ""
     allowances: tuple[int, ...] = ()
+    sharp: Outline = ()
 
     @property
     def around(self) -> tuple[int, ...]:
@@ -90,6 +91,13 @@ class Piece:
     def seam_line(self) -> Outline:
         """Where it is sewn: as `stitched` says, else the outline moved inwards by the allowance of each edge."""
         return self.stitched or outset(self.outline, [-allowance for allowance in self.around])
+
+    def resized(self, width: int, length: int) -> Piece:
+        """The piece cut so large; as it lies on the cloth it grows or shrinks by as much."""
+        wider, longer = width - self.width, length - self.length
+        upright = self.upright[0] + wider, self.upright[1] + longer
+        aside = self.aside[0] + longer, self.aside[1] + wider
+        return replace(self, width=width, length=length, upright=upright, aside=aside)
 
     @property
     def called(self) -> str:

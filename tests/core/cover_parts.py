@@ -6,6 +6,7 @@ left open (None): it has tests of its own.
 
 from __future__ import annotations
 
+import cmath
 import dataclasses
 import math
 from dataclasses import dataclass
@@ -356,21 +357,24 @@ def boxed_in_one_band(cushion, allow):
 
 
 def flat_outline(cushion, allow):
-    """A knife-edge cover of straight sides at the size of its pad, which closes across its back."""
-    assert in_back(allow), "that is all that is worked out here"
-    return outlined_faces(cushion, allow)
+    """A knife-edge cover of straight sides at the size of its pad, closed at the side that is said or across it."""
+    at = None if in_back(allow) else allow.closure.get("side", 0)
+    allowances = [allow.closing if side == at else allow.seam for side in range(len(cushion["insert"]["sides"]))]
+    return outlined_faces(cushion, allow, allowances)
 
 
-def outlined_faces(cushion, allow):
+def outlined_faces(cushion, allow, allowances):
     """Front and back of straight sides in both hands; a back that closes across it is cut in two by a level line."""
-    mirrored = cushion.get("mirrored", 0)
+    mirrored, radius = cushion.get("mirrored", 0), radius_of(cushion["cover"])
     corners, apart = corners_of(cushion["insert"])
-    cut = moved_out(corners, allow.seam)
     hands = {"": cushion["quantity"] - mirrored, "-mirrored": mirrored}
-    whole = box_around(cut)
-    sizes = {"front": whole, **(halves_of(cut, allow) if in_back(allow) else {"back": whole})}
+    whole = rounded_box(corners, radius, allowances)
+    halves = halves_of(moved_out(corners, allowances), allow) if in_back(allow) else {"back": whole}
+    sizes = {"front": whole, **halves}
+    # Arcs are drawn by chords that may lie 1/10 mm within them.
+    drawn = 2 * apart + 100 + (NM["mm"] // 5 if radius else 0)
     return [
-        Part(f"{name}{hand}", cushion["cover"][name[:5].rstrip("-")], *size, None, drawn=2 * apart + 100, count=count)
+        Part(f"{name}{hand}", cushion["cover"][name[:5].rstrip("-")], *size, None, drawn=drawn, count=count)
         for name, size in sizes.items()
         for hand, count in hands.items()
         if count
@@ -396,11 +400,16 @@ def width_beyond(cut, level, way):
     return max(across) - min(across)
 
 
+def radius_of(cover):
+    corners = cover.get("corners", {})
+    return nm(corners["radius"]) if corners.get("kind") == "rounded" else 0
+
+
 def boxed_outline(cushion, allow):
     """A boxed seat of straight sides at the size of its pad, whose boxing is joined at corners."""
     cover, insert, seam = cushion["cover"], cushion["insert"], allow.seam
-    plates = outlined_faces(cushion, allow)
-    sides = [nm(side) for side in insert["sides"]]
+    plates = outlined_faces(cushion, allow, [seam] * len(insert["sides"]))
+    sides = rounded_sides([nm(side) for side in insert["sides"]], corners_of(insert)[0], radius_of(cover))
     face, thick = cover["sides"], nm(insert["thickness"])
     high, middle, halves = thick + 2 * seam, Fraction(1, 2), []
     if in_back(allow):
@@ -486,15 +495,58 @@ def _worst(corners, lengths):
     return max(abs(abs(corners[one] - corners[other]) - length) for (one, other), length in lengths.items())
 
 
-def moved_out(corners, seam):
-    """The outline with every side moved outwards, corners kept sharp."""
+def moved_out(corners, allowances):
+    """The outline with every side moved outwards by an allowance of its own, corners kept sharp."""
     count = len(corners)
     ahead = [(corners[(i + 1) % count] - corners[i]) / abs(corners[(i + 1) % count] - corners[i]) for i in range(count)]
     moved = []
     for i, corner in enumerate(corners):
         turn = (ahead[i - 1].conjugate() * ahead[i]).imag
-        moved.append(corner + seam * (ahead[i - 1] - ahead[i]) / turn)
+        moved.append(corner + (allowances[i] * ahead[i - 1] - allowances[i - 1] * ahead[i]) / turn)
     return moved
+
+
+def rounded_sides(sides, corners, radius):
+    """Every side from the middle of one corner to the next, corners that turn outwards rounded, by trigonometry."""
+    turns = [math.atan2(turn, along) for turn, along in zip(_turns(corners), _alongs(corners), strict=True)]
+    taken = [radius * math.tan(turn / 2) if turn > 0 else 0 for turn in turns]
+    arcs = [radius * turn if turn > 0 else 0 for turn in turns]
+    ends = [arc / 2 - take for arc, take in zip(arcs, taken, strict=True)]
+    after = [*ends[1:], ends[0]]
+    return [side + start + end for side, start, end in zip(sides, ends, after, strict=True)]
+
+
+def rounded_box(corners, radius, allowances):
+    """The box around an outline rounded and moved out: at a corner that is a round, what its arc reaches of it.
+
+    Where the allowances of its two sides differ, that of the arc grows from one to the other, but never past the sides.
+    """
+    sharp = moved_out(corners, allowances)
+    if not radius:
+        return box_around(sharp)
+    middles = moved_out(corners, [-radius] * len(corners))
+    points, count = [], len(corners)
+    for i, turn in enumerate(_turns(corners)):
+        if turn < 0:
+            points.append(sharp[i])
+            continue
+        before, after = corners[i] - corners[i - 1], corners[(i + 1) % count] - corners[i]
+        start, angle = cmath.phase(before) - math.pi / 2, cmath.phase(after / before)
+        one, other = radius + allowances[i - 1], radius + allowances[i]
+        for step in range(1000):
+            turned = angle * step / 999
+            offs = (one, turned), (other, angle - turned)
+            sides = [side / math.cos(off) for side, off in offs if off < math.pi / 2]
+            reach = min(one + (other - one) * step / 999, *sides)
+            points.append(middles[i] + cmath.rect(reach, start + turned))
+    return box_around(points)
+
+
+def _alongs(corners):
+    count = len(corners)
+    return [
+        ((corners[i] - corners[i - 1]).conjugate() * (corners[(i + 1) % count] - corners[i])).real for i in range(count)
+    ]
 
 
 def box_around(corners):
@@ -609,7 +661,10 @@ def _rims(cushion, edge):
 def _around(cushion):
     """Once round a rim along the stitching line, and whether it is curved; each side of an outline to 2 nm."""
     if cushion["insert"]["shape"] == "polygon":
-        return sum(nm(side) - 2 for side in cushion["insert"]["sides"]), False
+        radius, taped = radius_of(cushion["cover"]), [nm(side) for side in cushion["insert"]["sides"]]
+        corners, apart = corners_of(cushion["insert"])
+        off = 2 + (apart if radius else 0)
+        return sum(int(side) - off for side in rounded_sides(taped, corners, radius)), radius > 0
     if cushion["insert"]["shape"] != "rectangle":
         size = finished(cushion, ("diameter",))
         return (ring_of(size[0]) if size else None), True

@@ -1,5 +1,7 @@
 """Flanged and frilled covers from the job to the answer, by the contract and published fullness."""
 
+import math
+
 import pytest
 from answer_checker import check
 from jobs import changed, cloth, covers, example, job
@@ -68,10 +70,19 @@ def test_a_flanged_back_in_two_pieces_overlaps_as_any_other():
     assert [mark["kind"] for mark in piece(answer, "back-1")["marks"]].count("flange") == 0
 
 
-def test_a_rounded_flange_is_marked_by_no_line_with_sharp_corners():
-    document = with_edge("flanged", flange="1 in")
-    document["cushions"][0]["cover"]["corners"] = {"kind": "rounded", "radius": "3 in"}
-    assert "flange" not in [mark["kind"] for mark in piece(planned(document), "front")["marks"]]
+def test_a_rounded_flange_is_stitched_off_along_a_line_that_much_inside():
+    """Within a corner of 3 in a flange of 1 in leaves one of 2; one of 4 in leaves it sharp."""
+    for flange, radius in ((1, 2), (4, 0)):
+        document = with_edge("flanged", flange=f"{flange} in")
+        document["cushions"][0]["cover"]["corners"] = {"kind": "rounded", "radius": "3 in"}
+        front = piece(planned(document), "front")
+        line = next(mark["points"] for mark in front["marks"] if mark["kind"] == "flange")
+        left = min(x for x, _ in line)
+        assert left == flange * IN + IN // 2
+        arcs = [point for point in line if point[0] < left + radius * IN and point[1] < left + radius * IN]
+        assert len(line) == 4 or len(arcs) > 8
+        for x, y in arcs:
+            assert abs(math.hypot(left + radius * IN - x, left + radius * IN - y) - radius * IN) < 10
 
 
 def test_a_narrower_side_seam_of_a_flanged_cover_leaves_its_flange_alone():

@@ -10,6 +10,7 @@ import pytest
 from plumpline.geometry import (
     PI,
     arc,
+    arctangent,
     area,
     at_angle,
     circumference,
@@ -21,8 +22,6 @@ from plumpline.geometry import (
     room_within,
     root,
     round_outline,
-    rounded_edge,
-    rounded_outline,
     steps_around,
     third_corner,
     triangle,
@@ -223,19 +222,15 @@ def test_what_is_moved_out_and_in_again_is_where_it_was():
     assert max(abs(a - b) for p, q in zip(seat, there_and_back, strict=True) for a, b in zip(p, q, strict=True)) <= 2
 
 
-def test_a_rectangle_with_rounded_corners_of_half_its_side_is_a_round():
-    outline = rounded_outline(10 * IN, 10 * IN, 5 * IN, IN // 100)
-    assert sorted(outline) == sorted(round_outline(10 * IN, IN // 100))
-    assert rounded_edge(10 * IN, 10 * IN, 5 * IN) == circumference(10 * IN)
-
-
-def test_rounded_corners_take_their_part_of_area_and_edge():
-    """Each corner loses r² - πr²/4 of the area and 2r - πr/2 of the edge."""
-    outline = rounded_outline(18 * IN, 12 * IN, 2 * IN, IN // 10**5)
-    assert len(set(outline)) == len(outline)
-    lost = (18 * 12 - Fraction(area(outline), IN**2)) / 4
-    assert abs(lost - (4 - PI)) < Fraction(1, 10**4)
-    assert abs(perimeter(outline) - rounded_edge(18 * IN, 12 * IN, 2 * IN)) < IN // 10**4
+def test_an_angle_is_told_from_its_tangent():
+    """Machin's formula for π (1706), 45° and 60°, and a tangent so large that its angle is all but a right one."""
+    assert abs(16 * arctangent(Fraction(1, 5)) - 4 * arctangent(Fraction(1, 239)) - PI) < Fraction(1, 10**35)
+    assert abs(arctangent(Fraction(1)) - PI / 4) < Fraction(1, 10**35)
+    with localcontext() as precise:
+        precise.prec = 60
+        assert abs(arctangent(Fraction(Decimal(3).sqrt())) - PI / 3) < Fraction(1, 10**35)
+    assert abs(arctangent(Fraction(10**12)) - PI / 2 + Fraction(1, 10**12)) < Fraction(1, 10**30)
+    assert arctangent(Fraction(0)) == 0
 
 
 @pytest.mark.reference

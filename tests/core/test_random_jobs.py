@@ -3,6 +3,7 @@
 from answer_checker import check
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from test_outlined import ELL, TEE, inches, mm
 
 from plumpline import JobError, plan
 
@@ -135,5 +136,57 @@ def test_every_answer_keeps_every_rule(job):
             "opening-too-long",
         }
         assert reasons <= possible
+        return
+    assert check(job, answer) > 0
+
+
+#: Seats by their corners, with those that turn inwards and what is taped across.
+SEATS = [
+    (inches((0, 0), (40, 0), (30, 20), (10, 20)), [], [(0, 2), (1, 3)]),
+    (inches((0, 0), (30, 0), (12, 22)), [], []),
+    (inches((0, 0), (30, 0), (30, 18), (0, 18)), [], [(0, 2)]),
+    (ELL, [3], [(0, 2), (0, 3), (0, 4), (3, 5)]),
+    (TEE, [3, 6], [(0, 2), (0, 3), (1, 6), (1, 7), (3, 5), (4, 6)]),
+]
+
+
+@st.composite
+def outlined_jobs(draw):
+    """Seats of straight sides, their corners square or rounded, on a cloth that is wide enough for every band."""
+    corners, notches, across = draw(st.sampled_from(SEATS))
+    sides = [mm(*ends) for ends in zip(corners, [*corners[1:], corners[0]], strict=True)]
+    diagonals = [[one, other, mm(corners[one], corners[other])] for one, other in across]
+    insert = {"shape": "polygon", "sides": sides, "diagonals": diagonals, "notches": notches, "fill": "foam"}
+    kind, face = draw(st.sampled_from(["knife-edge", "boxed"])), {"cloth": "k1"}
+    cover = {"smaller_by": "0 in", "seam": "1/2 in", "front": face, "back": face}
+    closure = {"kind": "zip", "side": draw(st.integers(0, len(sides) - 1)), "zip_seam": "3/4 in"}
+    if kind == "boxed":
+        insert["thickness"] = "3 in"
+        returns = draw(st.sampled_from(["0 in", "1 in"]))
+        cover |= {"sides": face, "boxing": {"kind": "front-and-sides", "returns": returns}}
+    else:
+        closure |= {"length": "1 in"}
+    radius = draw(st.sampled_from([None, "1/4 in", "1 in", "2 in", "2 1/2 in"]))
+    if radius:
+        cover["corners"] = {"kind": "rounded", "radius": radius}
+    if draw(st.booleans()):
+        cover["edge"] = dict(draw(st.sampled_from(EDGES[:3])))
+    quantity = draw(st.integers(1, 2))
+    cushion = {"id": "c1", "quantity": quantity, "kind": kind, "insert": insert, "cover": {**cover, "closure": closure}}
+    if draw(st.booleans()) and corners is ELL:  # the others are their own mirror images, or nearly so
+        cushion["mirrored"] = 1
+    bolt = {"id": "k1", "width": "110 in", "sold_by": "1/8 yd", "direction": draw(st.sampled_from(["one-way", "any"]))}
+    job = {"format": "plumpline-job", "version": 1, "id": "abcdef", "units": "in"}
+    return {**job, "cushions": [cushion], "cloths": [bolt]}
+
+
+@settings(max_examples=25, deadline=None, derandomize=True)
+@given(outlined_jobs())
+def test_every_answer_about_a_straight_sided_seat_keeps_every_rule(job):
+    try:
+        answer = plan(job, "quick")
+    except JobError as error:
+        reasons = {problem["code"] for problem in error.problems}
+        assert reasons == {"corner-too-large"}
         return
     assert check(job, answer) > 0

@@ -123,6 +123,61 @@ def test_a_diagonal_that_cannot_be_right_is_told_beside_it_with_both_numbers(mak
     expect(told).to_have_count(0, timeout=ANSWER_MS)
 
 
+def set_row(maker: Maker, row: str, choice: str) -> None:
+    maker.touch(maker.row(row))
+    maker.choose(choice)
+    maker.press("job.done")
+
+
+def set_length(maker: Maker, row: str, length: str) -> None:
+    maker.touch(maker.row(row))
+    maker.tape(length)
+    maker.press("job.done")
+
+
+def test_a_bay_with_rounded_corners_is_drawn_answered_and_refused_where_they_do_not_fit(
+    phone: Page, maker: Maker
+) -> None:
+    """Rounded by 3 in: a plan as the core gives it for the job as it stands, its plates drawn with their arcs."""
+    tape_the_bay(maker)
+    maker.choose("Foam filling")
+    maker.go_to("cloth")
+    bolt(maker, "100 in")
+    maker.go_to("cover")
+    maker.touch(maker.row("Corners"))
+    expect(phone.get_by_role("radio", name="Tapered")).to_have_count(0)  # a box has no ears
+    maker.choose("Rounded")
+    maker.press("job.done")
+    expect(maker.row("Corners rounded by")).to_contain_text("2 in", timeout=ANSWER_MS)
+    set_length(maker, "Corners rounded by", "3 in")
+    assert len(corners_drawn(phone)) > 4 * 8
+    set_row(maker, "Closing", "Zip")
+    expect(maker.row("Closed at side")).to_contain_text("CD", timeout=ANSWER_MS)
+    maker.go_to("cut")
+    ((_, length),) = asked_for(phone).items()
+    expect(phone.get_by_role("img", name=length, exact=True)).to_be_visible(timeout=ANSWER_MS)
+    told = plan(json.loads(phone.evaluate(JOB)))["cushions"][0]["working"]
+    assert any(line["text"].startswith("Corners rounded by 3 in where they are stitched") for line in told)
+    maker.go_to("cover")
+    maker.touch(maker.row("Corners rounded by"))
+    maker.tape("30 in")
+    expect(phone.locator(".field-problem")).to_contain_text("Corners rounded by 30 in take", timeout=ANSWER_MS)
+
+
+def test_a_flat_bay_is_tapered_by_a_share_of_each_side(phone: Page, maker: Maker) -> None:
+    maker.start_job()
+    maker.choose(PICTURES["knife-edge polygon"])
+    for following, length in list(BAY.items())[:-1]:
+        maker.tape(length)
+        maker.press("measure.next", next="how many" if following == "thickness" else following)
+    maker.go_to("cover")
+    set_row(maker, "Corners", "Tapered")
+    expect(maker.row("Taper depth")).to_contain_text("1/2 in", timeout=ANSWER_MS)
+    wait_until(phone, lambda page: {"corners": len(corners_drawn(page))}, corners=12)
+    set_row(maker, "Taper starts at", "A third of the side")
+    wait_until(phone, lambda page: {"corners": len(corners_drawn(page))}, corners=12)
+
+
 def outline_of(page: Page) -> dict[str, Any]:
     insert = cushion_of(page)["insert"]
     return {"sides": len(insert["sides"]), "notches": insert.get("notches", []), "across": len(insert["diagonals"])}

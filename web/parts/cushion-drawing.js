@@ -7,7 +7,8 @@
 //   texts        the measures in words, for the name of the drawing
 //   labels       texts beside the dimension lines
 //   focus        the measure drawn in the accent colour, or null
-//   corners      {depth, run} nm for tapered corners, {radius} nm for rounded ones, or null
+//   corners      {depth, run} nm for tapered corners, {radius} nm for rounded ones, or null; of a straight-sided outline
+//                `run` is {nm}, or a {share} of each side
 //   edge         {kind, rims?, nm?}: 'piped', 'trimmed' or 'frilled' rims are drawn, the front's alone or 'both', or a
 //                'flanged' edge; `nm` is how far a flange or frill stands out; null for a plain one
 //   closing      {kind, at?, nm?} as of cushions/closing.js, or null

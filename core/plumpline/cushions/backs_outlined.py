@@ -20,6 +20,7 @@ from plumpline.cushions.panels import (
 from plumpline.geometry import area, at_level, cut_level, distance, outset, sides_of
 from plumpline.lengths import NM_PER_INCH
 from plumpline.pieces import Mark, Outline, Point
+from plumpline.rounded import rounded_outwards
 
 # Ends of a hem that stand out by no more are cut straight on: nobody could cut or see the difference.
 _UNSEEN = NM_PER_INCH // 32
@@ -123,7 +124,7 @@ def _piece(back: Part, name: str, level: int, way: int, turned: Turned) -> Part:
         outline=_from(drawn.outline, corner),
         marks=tuple(replace(mark, points=_from(mark.points, corner)) for mark in drawn.marks),
     )
-    part = outlined_part(name, back.face_of, outline, allowances, fold)
+    part = outlined_part(name, back.face_of, rounded_outwards(outline, 0), allowances, fold)
     width, length, edges = boxed_in(part.outline, drawn.outline)
     across, up = back.middle
     centre = across - corner[0], up - corner[1]

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from plumpline.cushions.boxing import CLOSED_AT, PLATES, boxed_with
 from plumpline.cushions.closing import Closing, closing_of
-from plumpline.cushions.corners import corner_lines, corners_too_large, edge_around
+from plumpline.cushions.corners import corner_lines, corners_too_large, edge_around, not_tapered
 from plumpline.cushions.made import Made
 from plumpline.cushions.panels import Edges, Part, off_the_face
 from plumpline.cushions.ring import Joined, Ring, returns_of, returns_too_far
@@ -31,7 +31,7 @@ def boxed(cushion: Cushion, job: Job) -> Made | list[Problem]:
     band = bottom + 2 * returns
     problems = [problem for part in PLATES for problem in off_the_face(cushion, part, width, length)]
     problems += off_the_face(cushion, "sides", width, thickness) + corners_too_large(cushion, job, sized.finished)
-    problems += _not_tapered(cushion)
+    problems += not_tapered(cushion)
     closing = closing_of(cushion, job, CLOSED_AT, {"bottom": width, "back": width, "boxing": band}, length)
     if not isinstance(closing, Closing):
         return problems + closing
@@ -44,13 +44,6 @@ def boxed(cushion: Cushion, job: Job) -> Made | list[Problem]:
     lines = [_seam_line(cushion.cover, front, ring, job), *corner_lines(cushion, job)]
     lines.append(_around_line(cushion, ring, sized.finished, job))
     return boxed_with(ring, (front, back), lines, cushion, job, sized, closing)
-
-
-def _not_tapered(cushion: Cushion) -> list[Problem]:
-    if cushion.cover.corners.kind != "tapered":
-        return []
-    text = "The plates of a boxed cover have no ears to taper away: leave their corners square, or round them."
-    return [Problem(f"{cushion.at}/cover/corners/kind", "unknown-value", text)]
 
 
 def _ring(cushion: Cushion, closing: Closing, finished: Measures) -> Ring:

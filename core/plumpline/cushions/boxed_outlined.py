@@ -6,7 +6,9 @@ from dataclasses import replace
 
 from plumpline.cushions.boxing import CLOSED_AT, boxed_with
 from plumpline.cushions.closing import Closing, closing_of
+from plumpline.cushions.corners import not_tapered
 from plumpline.cushions.made import Made
+from plumpline.cushions.outline_corners import corner_lines_of
 from plumpline.cushions.outlined import (
     cannot_be_made,
     faces_of,
@@ -35,7 +37,7 @@ def boxed_outlined(cushion: Cushion, job: Job) -> Made | list[Problem]:
     beside = min(sides[side - 1], sides[(side + 1) % len(sides)])
     returns = returns_of(cushion, job, beside)
     allowances = [seam] * len(sides)
-    problems = cannot_be_made(traced, allowances)
+    problems = [*cannot_be_made(traced, allowances, job), *not_tapered(traced.cushion)]
     problems += off_the_face(cushion, "sides", sides[side], finished["thickness"])
     called = side_called(side, len(sides))
     where = {
@@ -89,5 +91,6 @@ def _lines(traced: Traced, ring: Ring, sides: tuple[int, ...], job: Job) -> list
     return [
         *trace_lines(traced, job),
         f"Seams {allowed} at every edge: the plates are cut by their outline, the boxing {high} high.",
+        *corner_lines_of(traced, [seam], job),
         f"Once round the plates: {around} together {whole}.",
     ]

@@ -7,11 +7,11 @@ from fractions import Fraction
 
 from plumpline.cloth import cut_across, cut_along
 from plumpline.cushions.closing import Closing
-from plumpline.cushions.panels import Part
-from plumpline.geometry import at_angle, distance, sides_of
+from plumpline.cushions.panels import SAG, Part
+from plumpline.geometry import at_angle
 from plumpline.job import Job
 from plumpline.lengths import write_length
-from plumpline.pieces import Mark, Piece, Point
+from plumpline.pieces import Mark, Outline, Piece, Point
 
 
 def with_closing(part: Part, piece: Piece, closing: Closing, job: Job) -> Piece:
@@ -29,20 +29,20 @@ def _mark(part: Part, piece: Piece, edge: str, closing: Closing, job: Job) -> Ma
     hem = f"{write_length(closing.allowance, job.units)} for the hem"
     hem += ", its ends cut as it is folded" if part.drawn and part.drawn.folded else ""
     if piece.allowances:
-        return Mark("hem", hem, sides_of(piece.stitched)[part.closing_side])
+        cut = piece.width, piece.length
+        return Mark("hem", hem, part.on_the_piece(part.line.straights(SAG)[part.closing_side], cut))
     cloth = job.cloth(piece.face.cloth)
     deep = (cut_across if cloth.lies_aside else cut_along)(cloth, closing.allowance, 0)
     at = deep if edge == "bottom" else piece.length - deep
     return Mark("hem", hem, ((0, at), (piece.width, at)))
 
 
-def _middle_of_side(part: Part, piece: Piece, closing: Closing) -> tuple[Point, Point]:
+def _middle_of_side(part: Part, piece: Piece, closing: Closing) -> Outline:
     """Both ends of what lies in the middle of the closing side, on the stitching line."""
-    (ax, ay), (bx, by) = sides_of(piece.stitched)[part.closing_side]
-    edge = distance(*sides_of(part.outline)[part.closing_side])
-    shares = [Fraction(edge + way * closing.length, 2 * edge) for way in (-1, 1)]
-    start, end = ((int(ax + (bx - ax) * share), int(ay + (by - ay) * share)) for share in shares)
-    return start, end
+    edge = part.line.sides[part.closing_side]
+    ends = [Fraction(edge + way * closing.length, 2) for way in (-1, 1)]
+    on_line = [part.line.at(part.closing_side, end) for end in ends]
+    return part.on_the_piece(on_line, (piece.width, piece.length))
 
 
 def _middle(piece: Piece, edge: str, closing: Closing, job: Job) -> tuple[Point, Point]:

@@ -6,13 +6,13 @@ from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
 
-from plumpline.cushions.panels import SAG, Part, scaled
-from plumpline.geometry import arc, circumference
+from plumpline.cushions.panels import SAG, Part
 from plumpline.job import Corners, Cushion, Job
 from plumpline.lengths import write_length
 from plumpline.measures import Measures
 from plumpline.pieces import Mark, Outline, Piece, Point
 from plumpline.problems import Problem
+from plumpline.rounded import RoundedOutline
 
 # The corners of a panel anticlockwise from the lower left one: whether each is at the right, and at the top.
 _PLACES = ((0, 0), (1, 0), (1, 1), (0, 1))
@@ -46,22 +46,32 @@ def tapers_too_large(cushion: Cushion, panels: Sequence[tuple[Piece, Point]]) ->
     return [Problem(f"{cushion.at}/cover/corners/run", "corner-too-large", text)]
 
 
-def edge_around(cushion: Cushion, finished: Measures) -> list[int]:
+def not_tapered(cushion: Cushion) -> list[Problem]:
+    """The problem of a boxed cover that is to be tapered."""
+    if cushion.cover.corners.kind != "tapered":
+        return []
+    text = "The plates of a boxed cover have no ears to taper away: leave their corners square, or round them."
+    return [Problem(f"{cushion.at}/cover/corners/kind", "unknown-value", text)]
+
+
+def edge_around(cushion: Cushion, finished: Measures) -> tuple[int, ...]:
     """The four sides of the stitched edge from the middle of one corner to the next, in nm, from the bottom on.
 
     Rounded corners take a circle off the sum of the sides: 2 (width + length) - 8 r + 2 π r.
     """
-    sides = [finished["width"], finished["length"]] * 2
-    corners = cushion.cover.corners
-    if corners.kind != "rounded":
-        return sides
-    circle = circumference(2 * corners.radius)
-    quarters = [circle * (number + 1) // 4 - circle * number // 4 for number in range(4)]
-    return [side - 2 * corners.radius + quarter for side, quarter in zip(sides, quarters, strict=True)]
+    radius = cushion.cover.corners.radius if cushion.cover.corners.kind == "rounded" else 0
+    return RoundedOutline(_square(finished["width"], finished["length"]), (radius,) * 4).sides
+
+
+def _square(width: int, length: int) -> Outline:
+    return (0, 0), (width, 0), (width, length), (0, length)
 
 
 def with_corners(part: Part, piece: Piece, face: Point, cushion: Cushion, job: Job) -> Piece:
-    """The piece of a part with the corners of its cover, on a whole face that is cut so large; rounds have none."""
+    """The piece of a part with the corners of its cover, on a whole face that is cut so large; rounds have none.
+
+    Other straight-sided outlines have theirs from `outline_corners`.
+    """
     corners = cushion.cover.corners
     if corners.kind == "square" or part.shape != "rectangle":
         return piece
@@ -73,12 +83,11 @@ def _placed(points: Sequence[Point], place: Point, cut: Point) -> tuple[Point, .
     return tuple((cut[0] - x if place[0] else x, cut[1] - y if place[1] else y) for x, y in points)
 
 
-def _outline(part: Part, cut: Point, bottom: Sequence[Point], top: Sequence[Point]) -> Outline:
+def _outline(part: Part, cut: Point, corner: Sequence[Point]) -> Outline:
     """The outline with these points, as of its lower left corner, at each corner that is one of the cover."""
     found: list[Point] = []
     for place in _PLACES:
-        points = (bottom, top)[place[1]] if _EDGES[place[1]] in part.corners else [(0, 0)]
-        placed = _placed(points, place, cut)
+        placed = _placed(corner if _EDGES[place[1]] in part.corners else [(0, 0)], place, cut)
         found.extend(placed if place[0] == place[1] else placed[::-1])
     return tuple(dict.fromkeys(found))  # corners that meet in the middle of a side have one point there
 
@@ -99,20 +108,19 @@ def _tapered(part: Part, piece: Piece, face: Point, corners: Corners, job: Job) 
     places = [place for place in _PLACES if _EDGES[place[1]] in part.corners]
     marks = [Mark("taper", text, _placed(((a, 0), (d, d), (0, b)), place, cut)) for place in places]
     corner = ((0, b), (d, d), (a, 0))
-    return replace(piece, outline=_outline(part, cut, corner, corner), marks=(*piece.marks, *marks))
+    return replace(piece, outline=_outline(part, cut, corner), marks=(*piece.marks, *marks))
 
 
 def _rounded(part: Part, piece: Piece, corners: Corners) -> Piece:
     """The piece cut so that its stitching line has the radius: around the same middle, larger by the allowances."""
-    cut, radius, edges = (piece.width, piece.length), corners.radius, part.edges
-    bottom, top = (_quarter(radius + edges.left, radius + allowance) for allowance in (edges.bottom, edges.top))
-    line = _quarter(radius, radius)
-    stitched = _outline(part, (part.width, part.length), line, line)
-    return replace(
-        piece,
-        outline=scaled(_outline(part, part.plain, bottom, top), part.plain, cut),
-        stitched=scaled([(x + edges.left, y + edges.bottom) for x, y in stitched], part.plain, cut),
+    cut, edges = (piece.width, piece.length), part.edges
+    radii = tuple(corners.radius if _EDGES[top] in part.corners else 0 for _, top in _PLACES)
+    line = RoundedOutline(_square(part.width, part.length), radii)
+    allowances = edges.bottom, edges.right, edges.top, edges.left
+    outline, stitched, sharp = (
+        part.on_the_piece(points, cut) for points in (line.points(SAG, allowances), line.points(SAG), line.corners)
     )
+    return replace(piece, outline=outline, stitched=stitched, sharp=sharp)
 
 
 def corner_lines(cushion: Cushion, job: Job) -> list[str]:
@@ -122,10 +130,3 @@ def corner_lines(cushion: Cushion, job: Job) -> list[str]:
         return []
     sewn, cut = (write_length(nm, job.units) for nm in (corners.radius, corners.radius + seam))
     return [f"Corners rounded by {sewn} where they are stitched, cut by {cut}."]
-
-
-def _quarter(across: int, up: int) -> list[Point]:
-    """The lower left quarter of a round so far across and up from its middle, from the side to the bottom."""
-    radius = max(across, up)
-    points = arc((radius, radius), radius, Fraction(1, 2), Fraction(3, 4), SAG)
-    return [(x * across // radius, y * up // radius) for x, y in points]

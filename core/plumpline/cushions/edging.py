@@ -7,11 +7,13 @@ from dataclasses import replace
 
 from plumpline.cloth import cut_across, cut_along
 from plumpline.cushions.made import Made
+from plumpline.cushions.outline_corners import line_of
+from plumpline.cushions.panels import SAG
 from plumpline.cushions.rims import Rim, edged_rims
 from plumpline.cushions.stitching import Sewn
 from plumpline.cushions.tracing import side_called
 from plumpline.figures import counted
-from plumpline.geometry import circumference, outset, perimeter
+from plumpline.geometry import circumference, outset
 from plumpline.job import HABITS, Cloth, Cushion, Job, name_of
 from plumpline.lengths import write_length
 from plumpline.materials.frills import FULLNESS, Frill, doubled, hemmed
@@ -19,6 +21,7 @@ from plumpline.materials.piping import join_cost, strip_width
 from plumpline.materials.sewing import SEWING
 from plumpline.pieces import Mark, Piece, Strips
 from plumpline.problems import Problem
+from plumpline.rounded import rounded_outwards
 
 
 def edged(cover: Made, job: Job) -> Made | list[Problem]:
@@ -70,8 +73,9 @@ def _over_all(cover: Made) -> tuple[int, tuple[int, ...]]:
     """Once round the outside of the flange, and its size, in nm."""
     beyond = cover.cushion.cover.edge.beyond
     if cover.outline:
-        outside = outset(cover.outline, [beyond] * len(cover.outline))
-        return perimeter(outside), tuple(max(places) - min(places) for places in zip(*outside, strict=True))
+        outside = line_of(cover.outline.corners, cover.cushion, beyond)
+        places = zip(*outside.points(SAG), strict=True)
+        return sum(outside.sides), tuple(max(reached) - min(reached) for reached in places)
     corners = circumference(2 * beyond) if "diameter" in cover.finished.names else 8 * beyond
     return edged_rims(cover)[0].length + corners, tuple(nm + 2 * beyond for nm in cover.finished.lengths)
 
@@ -178,7 +182,7 @@ def _closed_at(cover: Made) -> str:
     """Where the ends of a ring meet."""
     if not cover.outline:
         return "at bottom centre"
-    return f"in the middle of side {side_called(cover.closing.side or 0, len(cover.outline))}"
+    return f"in the middle of side {side_called(cover.closing.side or 0, len(cover.outline.corners))}"
 
 
 def frill_of(cushion: Cushion, rim: Rim) -> Frill:
@@ -217,9 +221,11 @@ def _no_flange(cover: Made) -> Iterator[Problem]:
 
 def _stitched_off(piece: Piece, cushion: Cushion, job: Job) -> Piece:
     """A whole face with the line that its flange is stitched off along."""
-    if piece.part.removesuffix("-mirrored") not in ("front", "back") or cushion.cover.corners.kind == "rounded":
+    if piece.part.removesuffix("-mirrored") not in ("front", "back"):
         return piece
     beyond = cushion.cover.edge.beyond
-    inner = outset(piece.seam_line, [-beyond] * len(piece.outline))
+    sharp = piece.sharp or piece.seam_line
+    radius = max(0, cushion.cover.corners.radius - beyond) if piece.sharp else 0
+    inner = rounded_outwards(outset(sharp, [-beyond] * len(sharp)), radius).points(SAG)
     mark = Mark("flange", f"Stitch the flange off, {write_length(beyond, job.units)} inside the seam", inner)
     return replace(piece, marks=(*piece.marks, mark))

@@ -11,6 +11,7 @@ from plumpline.geometry import root
 from plumpline.job import HABITS, Cushion, Face, Job
 from plumpline.lengths import write_length
 from plumpline.problems import Problem
+from plumpline.rounded import rounded_outwards
 
 # The parts that can be made of parts: whole faces, and the body of a bolster.
 _WHOLE = ("front", "back", "body")
@@ -138,7 +139,9 @@ def _mitred(panel: Part, b: int, seam: int, strip: str) -> list[Portion]:
     for number, (name, allowance) in enumerate(sides):
         after = (number + 1) % 4
         shape = (corners[number], corners[after], inner[after], inner[number])
-        part = outlined_part(f"{panel.name}-border-{name}", strip, shape, (allowance, seam, seam, seam))
+        part = outlined_part(
+            f"{panel.name}-border-{name}", strip, rounded_outwards(shape, 0), (allowance, seam, seam, seam)
+        )
         corner = min(x for x, _ in shape), min(y for _, y in shape)
         found.append(Portion(replace(part, measured=panel.measured, corners=()), corner, "anything"))
     return found

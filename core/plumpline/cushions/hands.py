@@ -57,6 +57,7 @@ def _mirrored(piece: Piece) -> Piece:
         piece,
         outline=mirrored(piece.outline, width),
         stitched=mirrored(piece.stitched, width) if piece.stitched else (),
+        sharp=mirrored(piece.sharp, width) if piece.sharp else (),
         allowances=piece.allowances[::-1],
         edges=Edges(edges.right, edges.left, edges.bottom, edges.top),
         aim=(piece.upright[0] - piece.aim[0], piece.aim[1]),

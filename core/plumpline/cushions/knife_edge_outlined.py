@@ -8,6 +8,7 @@ from plumpline.cushions.assembly import assembled, cut_panels
 from plumpline.cushions.backs import back_lines, backs_of, opened
 from plumpline.cushions.closing import Closing, closing_of
 from plumpline.cushions.made import Made
+from plumpline.cushions.outline_corners import corner_lines_of, tapered, too_tapered
 from plumpline.cushions.outlined import (
     cannot_be_made,
     faces_of,
@@ -47,7 +48,7 @@ def knife_edge_outlined(cushion: Cushion, job: Job) -> Made | list[Problem]:
     closing = replace(closing, folds=folds)
     closes = [number == side and closing.at == "bottom" for number in range(len(sides))]
     allowances = [closing.allowance if here else cushion.cover.seam for here in closes]
-    problems = cannot_be_made(traced, allowances) + nowhere_across(traced, closing, job)
+    problems = cannot_be_made(traced, allowances, job) + nowhere_across(traced, closing, job)
     if problems:
         return problems
     front, back = faces_of(traced, allowances, side)
@@ -55,9 +56,14 @@ def knife_edge_outlined(cushion: Cushion, job: Job) -> Made | list[Problem]:
     lines = [
         *trace_lines(traced, job),
         _seam_line(traced.cushion, closing, job),
+        *corner_lines_of(traced, allowances, job),
         *back_lines(back, backs, closing, job),
     ]
     cuts = cut_panels([opened(front, closing), *backs], traced.cushion, closing, job)
+    problems = too_tapered(cuts[0].piece, traced.cushion, job)
+    if problems:
+        return problems
+    cuts = tapered(cuts, traced.cushion, job)
     made = assembled(traced.cushion, job, traced.sized, closing, cuts, lines, [Sewn(sum(sides), layers=2)])
     return outlined(made, traced, side)
 

@@ -18,6 +18,7 @@ from plumpline.job import Cushion, Job
 from plumpline.lengths import write_length
 from plumpline.pieces import Outline, Piece, Point
 from plumpline.problems import Problem
+from plumpline.rounded import rounded_outwards
 
 Kind = Callable[[Cushion, Job], Made | list[Problem]]
 
@@ -128,7 +129,7 @@ def _wrap(cover: Made, _kind: Kind, job: Job) -> Layer | list[Problem]:
         part, panels = round_part("wrap", "layers/wrap", across + thick, seam), 2
     elif cover.pad.outline:
         reach = outset(cover.pad.outline, [thick // 2] * len(cover.pad.outline))
-        part, panels = outlined_part("wrap", "layers/wrap", reach, (seam,) * len(reach)), 2
+        part, panels = outlined_part("wrap", "layers/wrap", rounded_outwards(reach, 0), (seam,) * len(reach)), 2
     else:
         width, length = (pad[name] + thick for name in ("width", "length"))
         part, panels = Part("wrap", "layers/wrap", ("width", "length"), width, length, edges), 2
@@ -200,14 +201,8 @@ def _to_the_seam(piece: Piece, job: Job) -> Piece:
     (left, right), (bottom, top) = ((min(values), max(values)) for values in zip(*line, strict=True))
     grid = 0 if piece.allowances else job.grid  # a straight-sided outline is cut by its template, on no grid
     wide, high = up_to(grid, Fraction(right - left)), up_to(grid, Fraction(top - bottom))
-    grown = wide - piece.width, high - piece.length
-    (upright_x, upright_y), (aside_x, aside_y) = piece.upright, piece.aside
     return replace(
-        piece,
-        width=wide,
-        length=high,
-        upright=(upright_x + grown[0], upright_y + grown[1]),
-        aside=(aside_x + grown[1], aside_y + grown[0]),
+        piece.resized(wide, high),
         edges=Edges(0, 0, 0, 0),
         seam=0,
         outline=_from_the_corner(line, (left, bottom)),

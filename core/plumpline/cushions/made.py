@@ -9,7 +9,8 @@ from plumpline.cushions.fit import Fit, Pad
 from plumpline.cushions.stitching import Sewn
 from plumpline.job import Cushion
 from plumpline.measures import Measures
-from plumpline.pieces import Outline, Piece, Strips
+from plumpline.pieces import Piece, Strips
+from plumpline.rounded import RoundedOutline
 
 
 @dataclass(frozen=True)
@@ -22,7 +23,7 @@ class Made:
     the faces that are made of several pieces, each with how they are sewn together, and `seams` are those seams, all of
     them in `sewn`; `inset` is the trim stitched onto
     faces: which, how wide and how long. `strips` are cut beside the pieces, for its edge. A straight-sided cover has
-    its `outline` along the stitching line, from the lower left corner of the box around it.
+    its `outline` along the stitching line, from the lower left corner of the box around its sharp corners.
     """
 
     cushion: Cushion
@@ -39,4 +40,4 @@ class Made:
     seams: tuple[Sewn, ...] = ()
     inset: tuple[tuple[str, int, int], ...] = ()
     strips: tuple[Strips, ...] = ()
-    outline: Outline = ()
+    outline: RoundedOutline | None = None

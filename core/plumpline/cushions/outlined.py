@@ -11,9 +11,10 @@ from plumpline.cushions.closing import Closing, Folds, closes_across, lap_of
 from plumpline.cushions.fit import Pad
 from plumpline.cushions.hands import in_both_hands, too_many_mirrored
 from plumpline.cushions.made import Made
-from plumpline.cushions.panels import Part, off_the_face, outlined_part
-from plumpline.cushions.tracing import Traced, box_of, keeps_its_sides
-from plumpline.geometry import distance, mirrored, outset, sides_of
+from plumpline.cushions.outline_corners import line_of, too_round
+from plumpline.cushions.panels import SAG, Part, off_the_face, outlined_part
+from plumpline.cushions.tracing import Traced, box_of, from_its_corner, keeps_its_sides
+from plumpline.geometry import outset
 from plumpline.job import Job
 from plumpline.lengths import write_length
 from plumpline.measures import Measures
@@ -23,18 +24,17 @@ _FACES = ("front", "back")
 
 
 def stitched_sides(traced: Traced) -> tuple[int, ...]:
-    """The sides of the stitching line, in nm, each rounded as it is sewn."""
-    return tuple(distance(one, other) for one, other in sides_of(traced.stitched))
+    """The sides of the stitching line, in nm, from the middle of one corner to the next, each rounded as it is sewn."""
+    return line_of(traced.stitched, traced.cushion).sides
 
 
 def faces_of(traced: Traced, allowances: Sequence[int], closing_side: int) -> tuple[Part, Part]:
     """Front and back, each seen from its face: so the back is the mirror image of the front."""
-    beyond = traced.cushion.cover.edge.beyond
-    outline, around = outset(traced.stitched, [beyond] * len(traced.stitched)), tuple(allowances)
-    behind = mirrored(outline, traced.sized.finished["width"])
-    last = len(outline) - 1
+    line = line_of(traced.stitched, traced.cushion, traced.cushion.cover.edge.beyond)
+    behind, around = line.mirrored(traced.sized.finished["width"]), tuple(allowances)
+    last = len(around) - 1
     return (
-        outlined_part("front", "front", outline, around, closing_side),
+        outlined_part("front", "front", line, around, closing_side),
         outlined_part("back", "back", behind, around[::-1], last - closing_side),
     )
 
@@ -66,7 +66,7 @@ def nowhere_across(traced: Traced, closing: Closing, job: Job) -> list[Problem]:
     return [Problem(f"{cushion.at}/cover/closure/overlap", "rules-contradict", text)]
 
 
-def cannot_be_made(traced: Traced, allowances: Sequence[int]) -> list[Problem]:
+def cannot_be_made(traced: Traced, allowances: Sequence[int], job: Job) -> list[Problem]:
     """What keeps a straight-sided outline from being cut with these allowances, or in this number."""
     cushion, finished = traced.cushion, traced.sized.finished
     size = finished["width"], finished["length"]
@@ -74,14 +74,14 @@ def cannot_be_made(traced: Traced, allowances: Sequence[int]) -> list[Problem]:
     if cushion.cover.side_seam != cushion.cover.seam:
         text = "A cover of this outline has one seam all round: set that, and leave that of the sides out."
         problems.append(Problem(f"{cushion.at}/cover/side_seam", "rules-contradict", text))
-    if cushion.cover.corners.kind != "square":
-        text = "Corners of this outline are sewn as they are: leave them square."
-        problems.append(Problem(f"{cushion.at}/cover/corners/kind", "unknown-value", text))
+    if cushion.cover.corners.kind != "square" and closes_across(cushion):
+        text = "Closed across its back, this outline keeps its corners: leave them square, or close it in a seam."
+        problems.append(Problem(f"{cushion.at}/cover/corners/kind", "rules-contradict", text))
     beyond = cushion.cover.edge.beyond
     if not keeps_its_sides(traced.stitched, outset(traced.stitched, [beyond + one for one in allowances])):
         text = "Where this outline turns inwards, what is cut beyond it runs into itself: make the seams smaller."
         problems.append(Problem(f"{cushion.at}/cover/seam", "rules-contradict", text))
-    return [*problems, *too_many_mirrored(cushion)]
+    return [*problems, *too_round(traced, allowances, job), *too_many_mirrored(cushion)]
 
 
 def outlined(made: Made | list[Problem], traced: Traced, closing_side: int) -> Made | list[Problem]:
@@ -91,7 +91,9 @@ def outlined(made: Made | list[Problem], traced: Traced, closing_side: int) -> M
     """
     if not isinstance(made, Made):
         return made
-    size = Measures((*box_of(traced.pad), *made.pad.size.only(("thickness",))))
-    pad = Pad(size, stocked=None, outline=traced.pad)
+    thick, line = made.pad.size.only(("thickness",)), line_of(traced.stitched, traced.cushion)
+    pad = Pad(Measures((*box_of(traced.pad), *thick)), stocked=None, outline=traced.pad)
+    # Rounded at a sharp angle, a corner does not reach as far as it did.
+    finished = Measures((*box_of(from_its_corner(line.points(SAG))), *made.finished.only(("thickness",))))
     closing = replace(made.closing, side=closing_side)
-    return in_both_hands(replace(made, pad=pad, outline=traced.stitched, closing=closing))
+    return in_both_hands(replace(made, pad=pad, finished=finished, outline=line, closing=closing))

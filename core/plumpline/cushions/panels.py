@@ -5,14 +5,16 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
+from functools import cached_property
 from typing import Literal
 
 from plumpline.cloth import cut_across, cut_along
-from plumpline.geometry import area, cut_level, outset, round_outline, sides_of
+from plumpline.geometry import area, cut_level, round_outline, sides_of
 from plumpline.job import NM_PER_CM, Cloth, Cushion, Face, Job
 from plumpline.pieces import Edges as Edges
 from plumpline.pieces import Mark, Outline, Piece, Point, Turns
 from plumpline.problems import Problem
+from plumpline.rounded import RoundedOutline
 
 # A round outline is drawn by chords that lie no further than this inside it.
 SAG = NM_PER_CM // 100
@@ -39,9 +41,10 @@ class Part:
     what a straight cut across leaves of the circle around `centre` that is as wide as the part. `opens` names the
     edges that the closure of the cover lies at, `corners` those at whose ends the corners of the cover are.
 
-    A part of shape "outline" has its finished `outline` from the lower left corner of the box around it, an allowance
-    for each of its sides, and `closing_side` instead of an edge; its `edges` are what the allowances add to the box.
-    How a piece of one is cut stands in `drawn`.
+    A part of shape "outline" has its finished `outline` from the lower left corner of the box around it, by its sharp
+    corners and the radius of each (`radii`, empty for all sharp), an allowance for each of its sides, and
+    `closing_side` instead of an edge; its `edges` are what the allowances add to the box. How a piece of one is cut
+    stands in `drawn`.
     """
 
     name: str
@@ -56,9 +59,19 @@ class Part:
     opens: tuple[Literal["bottom", "top"], ...] = ()
     corners: tuple[Literal["bottom", "top"], ...] = ("bottom", "top")
     outline: Outline = ()
+    radii: tuple[int, ...] = ()
     allowances: tuple[int, ...] = ()
     closing_side: int = 0
     drawn: Drawn | None = None
+
+    @cached_property
+    def line(self) -> RoundedOutline:
+        """The stitching line of one of shape "outline"."""
+        return RoundedOutline(self.outline, self.radii or (0,) * len(self.outline))
+
+    def on_the_piece(self, points: Sequence[Point], cut: Point) -> Outline:
+        """Points told from the finished lower left corner as they lie on the piece that is cut so large."""
+        return scaled([(x + self.edges.left, y + self.edges.bottom) for x, y in points], self.plain, cut)
 
     @property
     def middle(self) -> tuple[Fraction, Fraction]:
@@ -110,18 +123,24 @@ def cut_out(part: Part, cushion: Cushion, job: Job, count: int) -> Piece:
         seam=cushion.cover.seam,
         edges=part.edges,
         outline=outline,
-        marks=_marks(part, outline, stitched, cut),
+        marks=_marks(part, cut),
         shape="rectangle" if part.shape == "segment" else part.shape,
         turns=part.turns,
         stitched=stitched,
         allowances=part.drawn.allowances if part.drawn else part.allowances,
+        sharp=part.on_the_piece(part.outline, cut) if any(part.radii) else (),
     )
 
 
-def _marks(part: Part, outline: Outline, stitched: Outline, cut: Point) -> tuple[Mark, ...]:
+def _marks(part: Part, cut: Point) -> tuple[Mark, ...]:
     if part.drawn:
-        return tuple(replace(mark, points=_placed(mark.points, part, cut)) for mark in part.drawn.marks)
-    return side_marks(outline, stitched) if stitched else _edge_marks(cut, _side_level(part, cut))
+        return tuple(replace(mark, points=part.on_the_piece(mark.points, cut)) for mark in part.drawn.marks)
+    if not part.outline:
+        return _edge_marks(cut, _side_level(part, cut))
+    line, allowances = part.line, part.allowances
+    corners = part.on_the_piece([bend[0] for bend in line.bends(SAG, allowances)], cut)
+    straights = [part.on_the_piece(ends, cut) for ends in line.straights(SAG, allowances)]
+    return side_marks(corners, part.on_the_piece(line.corners, cut), straights)
 
 
 def _aim(part: Part, cloth: Cloth, face: Face, upright: Point) -> Point:
@@ -141,12 +160,12 @@ def round_part(name: str, face_of: str, across: int, seam: int, turns: Turns = "
 
 
 def outlined_part(
-    name: str, face_of: str, outline: Outline, allowances: tuple[int, ...], closing_side: int = 0
+    name: str, face_of: str, line: RoundedOutline, allowances: tuple[int, ...], closing_side: int = 0
 ) -> Part:
-    """A plate of that finished outline, wherever it lies, with an allowance for each of its sides."""
-    (left, _), (bottom, _) = (reach(outline, axis) for axis in (0, 1))
-    finished = tuple((x - left, y - bottom) for x, y in outline)
-    width, length, edges = boxed_in(finished, outset(finished, allowances))
+    """A plate with that stitching line, wherever it lies, and an allowance for each of its sides."""
+    (left, _), (bottom, _) = (reach(line.points(SAG), axis) for axis in (0, 1))
+    finished = replace(line, corners=tuple((x - left, y - bottom) for x, y in line.corners))
+    width, length, edges = boxed_in(finished.points(SAG), finished.points(SAG, allowances))
     return Part(
         name,
         face_of,
@@ -155,7 +174,8 @@ def outlined_part(
         length,
         edges,
         shape="outline",
-        outline=finished,
+        outline=finished.corners,
+        radii=finished.radii,
         allowances=allowances,
         closing_side=closing_side,
     )
@@ -170,7 +190,7 @@ def boxed_in(finished: Outline, cut: Outline) -> tuple[int, int, Edges]:
 
 def cut_line(part: Part) -> Outline:
     """What a straight-sided outline is cut along, from its finished lower left corner."""
-    return part.drawn.outline if part.drawn else outset(part.outline, part.allowances)
+    return part.drawn.outline if part.drawn else part.line.points(SAG, part.allowances)
 
 
 def reach(outline: Outline, axis: int) -> tuple[int, int]:
@@ -181,19 +201,14 @@ def reach(outline: Outline, axis: int) -> tuple[int, int]:
 
 def _stitched(part: Part, cut: Point) -> Outline:
     """The stitching line of a straight-sided outline within the piece; of other parts the edges tell it."""
-    return _placed(part.outline, part, cut)
-
-
-def _placed(points: Sequence[Point], part: Part, cut: Point) -> Outline:
-    """Points from the finished lower left corner of a part, as they lie on its piece."""
-    return scaled([(x + part.edges.left, y + part.edges.bottom) for x, y in points], part.plain, cut)
+    return part.on_the_piece(part.line.points(SAG), cut) if part.outline else ()
 
 
 def _outline(part: Part, cut: Point) -> Outline:
     """The outline of a part drawn out to the size it is cut, as the grid and a wash ask for."""
     w, h = part.plain
     if part.shape == "outline":
-        return _placed(cut_line(part), part, cut)
+        return part.on_the_piece(cut_line(part), cut)
     if part.shape == "rectangle":
         points: Outline = ((0, 0), (w, 0), (w, h), (0, h))
     else:
@@ -238,9 +253,12 @@ def back_side(outline: Outline) -> int:
     return runs.index(max(runs))
 
 
-def side_marks(outline: Outline, stitched: Outline) -> tuple[Mark, ...]:
-    """The middle of every side, and the corners that turn inwards, which are clipped to let the seam go round them."""
-    middles = [((ax + bx) // 2, (ay + by) // 2) for (ax, ay), (bx, by) in sides_of(outline)]
+def side_marks(outline: Outline, stitched: Outline, straights: Sequence[Outline] = ()) -> tuple[Mark, ...]:
+    """The middle of every side, and the corners that turn inwards, which are clipped to let the seam go round them.
+
+    `straights` are what is left of the sides between rounded corners; left out, all of each.
+    """
+    middles = [((ax + bx) // 2, (ay + by) // 2) for (ax, ay), (bx, by) in straights or sides_of(outline)]
     corners = zip([stitched[-1], *stitched], stitched, [*stitched[1:], stitched[0]], outline, strict=False)
     clips = [
         Mark("clip", "Clip in to the stitching line", (cut, corner))

@@ -7,7 +7,7 @@ from itertools import accumulate
 
 from plumpline.cushions.corners import edge_around
 from plumpline.cushions.made import Made
-from plumpline.geometry import circumference, distance, sides_of
+from plumpline.geometry import circumference
 from plumpline.job import Job
 from plumpline.lengths import write_length
 from plumpline.materials.packs import Packed, fewest_packs
@@ -38,16 +38,11 @@ def _rim(cover: Made) -> Rim:
     finished = cover.finished
     if "diameter" in finished.names:
         return Rim(circumference(finished["diameter"]))
-    bottom, *others = _from_the_closing_side(cover) if cover.outline else edge_around(cover.cushion, finished)
+    sides = cover.outline.sides if cover.outline else edge_around(cover.cushion, finished)
+    first = cover.closing.side or 0
+    bottom, *others = (*sides[first:], *sides[:first])
     half = bottom // 2
     return Rim(sum((bottom, *others)), tuple(accumulate((bottom - half, *others))))
-
-
-def _from_the_closing_side(cover: Made) -> list[int]:
-    """The sides of a straight-sided cover, the one it closes at before all others."""
-    sides = [distance(one, other) for one, other in sides_of(cover.outline)]
-    first = cover.closing.side or 0
-    return [*sides[first:], *sides[:first]]
 
 
 def edged_rims(cover: Made) -> tuple[Rim, ...]:

@@ -54,7 +54,7 @@ def trace(cushion: Cushion, job: Job, as_it_is: tuple[str, ...] = ()) -> Traced 
     closed = _closed(cushion)
     if isinstance(closed, Open):
         return list(_why_open(closed, cushion, job))
-    taped = _from_its_corner(closed.corners)
+    taped = from_its_corner(closed.corners)
     size = Measures((*box_of(taped), *cushion.insert.size.only(as_it_is)))
     boxed = replace(cushion, insert=replace(cushion.insert, size=size))
     sized = size_up(boxed, job, _BOX, as_it_is)
@@ -64,13 +64,13 @@ def trace(cushion: Cushion, job: Job, as_it_is: tuple[str, ...] = ()) -> Traced 
     if not keeps_its_sides(taped, stitched):
         text = "Made so much smaller, this outline loses a side: make it less."
         return [Problem(f"{cushion.at}/cover/smaller_by", "nothing-left", text)]
-    finished = Measures((*box_of(_from_its_corner(stitched)), *sized.finished.only(as_it_is)))
+    finished = Measures((*box_of(from_its_corner(stitched)), *sized.finished.only(as_it_is)))
     return Traced(
         cushion=boxed,
         sized=replace(sized, finished=finished),
         taped=taped,
-        stitched=_from_its_corner(stitched),
-        pad=_from_its_corner(_moved(stitched, *(sized.fit.by[name] for name in _BOX))),
+        stitched=from_its_corner(stitched),
+        pad=from_its_corner(_moved(stitched, *(sized.fit.by[name] for name in _BOX))),
         off=closed.off,
     )
 
@@ -162,7 +162,7 @@ def _field_of(measure: Measure, cushion: Cushion) -> tuple[str, str]:
     return f"diagonals/{number}/2", f"diagonal {letters_for(one + 1)}{letters_for(other + 1)}"
 
 
-def _from_its_corner(outline: Outline) -> Outline:
+def from_its_corner(outline: Outline) -> Outline:
     """The outline moved to the lower left corner of the box around it."""
     left, bottom = (min(point[axis] for point in outline) for axis in (0, 1))
     return tuple((x - left, y - bottom) for x, y in outline)

@@ -48,6 +48,112 @@ def outline_of(corners: Iterable[Sequence[int]]) -> Points:
     return moved if doubled_area(moved) > 0 else moved[::-1]
 
 
+# An outline of more corners than this is taken as having arcs; none that is measured corner by corner has so many.
+_MANY = 24
+
+
+def around_arcs(outline: Points) -> Points:
+    """The outline, or one with few corners around one with many, of the same extents: its arcs by lines against them.
+
+    In a run of small left turns only sides that differ in direction by 43° are kept, with level and upright lines where
+    it reaches furthest, and drawn out until they meet, by less than a twelfth of the radius from a quarter of a round.
+    All of the outline is on the inner side of every such line, and a corner that is not whole is rounded outwards.
+    """
+    if len(outline) <= _MANY:
+        return outline
+    lines = _lines_against(outline)
+    return tuple(_outer_corner(before, after) for before, after in zip([lines[-1], *lines], lines, strict=False))
+
+
+def within_arcs(outline: Points) -> Points:
+    """The outline, or one with few corners within one with many: its arcs by chords between the sides kept above.
+
+    Arcs bulge outwards, so that what lies within it lies within the outline.
+    """
+    if len(outline) <= _MANY:
+        return outline
+    lines = _lines_against(outline)
+    longest = max(_square(line) for line in lines)
+    kept = [end for line in lines for end in (line if 256 * _square(line) > longest else line[:1])]
+    return tuple(point for point in dict.fromkeys(kept) if point in outline)
+
+
+def _square(line: Line) -> int:
+    x, y = _way(line)
+    return x * x + y * y
+
+
+Line = tuple[Point, Point]  # through two points, what is inside to its left
+
+
+def _lines_against(outline: Points) -> list[Line]:
+    """The sides that are kept of an outline, and the lines where an arc reaches furthest."""
+    sides = list(_edges(outline))
+    first = next((i for i, side in enumerate(sides) if not _is_small_turn(sides[i - 1], side)), 0)
+    ordered = [sides[first - 1], *sides[first:], *sides[:first], sides[first]]
+    lines: list[Line] = []
+    for before, side, after in zip(ordered, ordered[1:], ordered[2:], strict=False):
+        if lines and _is_small_turn(before, side):
+            lines += _level_at(before, side)
+            ends = not _is_small_turn(side, after) or _is_long(side, before)
+            if not (ends or _is_level(side) or _turns_far(lines[-1], side)):
+                continue
+        lines.append(side)
+    return lines
+
+
+def _way(line: Line) -> Point:
+    (ax, ay), (bx, by) = line
+    return bx - ax, by - ay
+
+
+def _turn_between(one: Line, other: Line) -> tuple[int, int]:
+    """Sine and cosine of the turn from one line to another, both times the lengths of the two."""
+    (ax, ay), (bx, by) = _way(one), _way(other)
+    return ax * by - ay * bx, ax * bx + ay * by
+
+
+def _is_small_turn(one: Line, other: Line) -> bool:
+    sine, cosine = _turn_between(one, other)
+    return sine >= 0 and 5 * sine < 3 * cosine  # less than 31°
+
+
+def _turns_far(one: Line, other: Line) -> bool:
+    sine, cosine = _turn_between(one, other)
+    return 15 * sine >= 14 * cosine  # more than 43°, so that of a right angle the half is kept
+
+
+def _is_long(side: Line, chord: Line) -> bool:
+    """Whether a side is more than twice as long as the one before it: as what follows an arc is, straight."""
+    return _square(side) > 4 * _square(chord)
+
+
+def _is_level(line: Line) -> bool:
+    return 0 in _way(line)
+
+
+def _level_at(before: Line, after: Line) -> list[Line]:
+    """The level or upright line through the corner between two sides, where that is as far as the outline reaches."""
+    (ax, ay), (bx, by), (x, y) = _way(before), _way(after), after[0]
+    ways = ((1, 0), (0, 1), (-1, 0), (0, -1))
+    return [
+        ((x, y), (x + dx, y + dy)) for dx, dy in ways if ax * dy - ay * dx > 0 and dx * by - dy * bx > 0
+    ]
+
+
+def _outer_corner(before: Line, after: Line) -> Point:
+    """Where two lines meet, or the nearest whole point that is inside of neither."""
+    if before[1] == after[0]:
+        return after[0]
+    (ax, ay), (bx, by) = _way(before), _way(after)
+    across = ax * by - ay * bx
+    level, other = cross((0, 0), before[1], before[0]), cross((0, 0), after[1], after[0])
+    x, y = bx * level - ax * other, by * level - ay * other
+    near = [(-(-x // across) + i, -(-y // across) + j) for i in (-1, 0, 1) for j in (-1, 0, 1)]
+    outer = [point for point in near if cross(*before, point) <= 0 and cross(*after, point) <= 0]
+    return min(outer, key=lambda point: (point[0] * across - x) ** 2 + (point[1] * across - y) ** 2)
+
+
 def turned(outline: Points, turn: int) -> Points:
     """The outline turned anticlockwise by quarter turns, its lower left corner at (0, 0) again."""
     _, _, w, h = extents_of(outline)

@@ -111,7 +111,7 @@ def inscribed(panel: Panel) -> Within | None:
         from_edge = (panel.w - side) // 2
         return (from_edge, from_edge, side, side) if side > 0 else None
     assert panel.shape != "rect"
-    return max(_within(panel.shape), key=lambda box: (box[2] * box[3], box[3]), default=None)
+    return max(_within(panel.covers or panel.shape), key=lambda box: (box[2] * box[3], box[3]), default=None)
 
 
 def _within(outline: Points) -> Iterator[Within]:
@@ -140,7 +140,9 @@ def area_of(panel: Panel) -> Fraction:
     """The area within the outline of one panel; of a circle a little less."""
     if panel.shape == "circle":
         return LESS_THAN_PI * panel.w * panel.w / 4
-    return Fraction(panel.w * panel.h) if panel.shape == "rect" else Fraction(doubled_area(panel.shape), 2)
+    if panel.shape == "rect":
+        return Fraction(panel.w * panel.h)
+    return Fraction(doubled_area(panel.covers or panel.shape), 2)
 
 
 def _holding(strip: Strip, diameter: int) -> list[Panel]:

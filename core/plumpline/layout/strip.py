@@ -37,7 +37,8 @@ class Panel:
     their centres (whole units, rounded down) lie at one point of the repeat, up to whole repeats and the drop.
     Panels of one ``turn_group``, and their copies, take one common turn. ``turned`` gives the extents of the panel
     turned a quarter where they are not simply (h, w). Of a ``shape`` that is not a rectangle, w and h are the extents:
-    "circle" (w = h, its diameter) or a straight-sided outline from ``outlines.outline_of``.
+    "circle" (w = h, its diameter) or a straight-sided outline from ``outlines.outline_of``; where that is drawn around
+    one of more corners, ``covers`` is what it covers at least, which bounds go by.
     """
 
     id: str
@@ -52,6 +53,7 @@ class Panel:
     turn_group: str | None = None
     turned: tuple[int, int] | None = None
     shape: Shape = "rect"
+    covers: Points = ()
 
     def extents(self, turn: int) -> tuple[int, int]:
         """Width across and length along the roll when turned by ``turn`` degrees."""

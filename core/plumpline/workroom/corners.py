@@ -17,17 +17,27 @@ def steps(bench: Bench) -> Iterator[Step]:
     elif corners.kind == "tapered":
         depth = bench.told(corners.depth)
         text = f"The seam runs along the chalked tapers, {depth} in at each corner: cut away what lies outside its "
-        text += "allowance. Lay the four corners on each other: they have to be alike."
+        text += f"allowance. Lay {_alike(bench)} on each other: they have to be alike.{_clipped(bench)}"
         yield Step("taper", "taper.corners", "Taper the corners", text, depth)
     elif corners.kind == "rounded":
         radius = bench.told(corners.radius)
-        text = f"Snip the allowance round each corner of {radius}, never through the seam."
+        text = f"Snip the allowance round each corner of {radius}, never through the seam.{_clipped(bench)}"
         yield Step("taper", "taper.rounded", "Notch the corners", text, radius)
     else:
-        text = "Cut each corner of the allowance off across, close to the seam but not through it."
-        if any(mark.kind == "clip" for piece in bench.cover.pieces for mark in piece.marks):
-            text += " Where a corner turns inwards, snip into it up to the seam."
+        text = f"Cut each corner of the allowance off across, close to the seam but not through it.{_clipped(bench)}"
         yield Step("taper", "taper.square", "Clip the corners", text)
+
+
+def _alike(bench: Bench) -> str:
+    """What has corners that match: the four of a square or oblong face, of another outline its two faces."""
+    return "the corners of front and back" if bench.cover.outline else "the four corners"
+
+
+def _clipped(bench: Bench) -> str:
+    """What is done besides where the outline turns inwards."""
+    if any(mark.kind == "clip" for piece in bench.cover.pieces for mark in piece.marks):
+        return " Where a corner turns inwards, snip into it up to the seam."
+    return ""
 
 
 def corner_text(bench: Bench) -> str:

@@ -4,6 +4,7 @@ import { Closing } from './closing.js';
 import { SvgFractions } from './dimension.js';
 import { between, placed } from './proportions.js';
 import { Rims } from './rims.js';
+import { bentCorners } from './outline-corners.js';
 import { sketchOf } from './outline-sketch.js';
 
 const ROOM = { x: 66, y: 20, width: 184, height: 116 };
@@ -22,22 +23,34 @@ const BARE = { count: 4, taped: [], notches: [] };
 const path = (points) => `M${points.map(([x, y]) => `${x.toFixed(2)} ${y.toFixed(2)}`).join('L')}Z`;
 const extent = (values) => Math.max(...values) - Math.min(...values);
 
-/** The corners on the screen, `thick` px of boxing below them: {points, thick, scale}. */
-function seen(corners, thickness, { right, up }) {
-  const flat = corners.map(([x, y]) => [x + y * right, -y * up]);
+/** The corners on the screen, and the points drawn at each of them (`bends`), `thick` px of boxing below them. */
+function seen(corners, bends, thickness, { right, up }) {
+  const flatten = ([x, y]) => [x + y * right, -y * up];
+  const flat = corners.map(flatten);
   const [xs, ys] = [0, 1].map((axis) => flat.map((point) => point[axis]));
   const { scale, x, y } = placed(extent(xs), extent(ys) + thickness, ROOM);
   const [left, top] = [Math.min(...xs), Math.min(...ys)];
-  return { scale, thick: thickness * scale, points: flat.map(([px, py]) => [x + (px - left) * scale, y + (py - top) * scale]) };
+  const onScreen = ([px, py]) => [x + (px - left) * scale, y + (py - top) * scale];
+  return { scale, thick: thickness * scale, points: flat.map(onScreen), bends: bends.map((bend) => bend.map((point) => onScreen(flatten(point)))) };
 }
 
 const sidesOf = (points) => points.map((point, corner) => [point, points[(corner + 1) % points.length]]);
 
-/** The boxing side by side, what is further back first, so that the nearer covers it. */
-function Boxing({ points, thick, unsure }) {
-  const walls = sidesOf(points).toSorted(([[, a], [, b]], [[, c], [, d]]) => a + b - c - d);
-  return walls.map(([[ax, ay], [bx, by]]) => html`<path key=${`${ax} ${ay}`} class="drawing-boxing${unsure}"
-    d=${path([[ax, ay], [bx, by], [bx, by + thick], [ax, ay + thick]])} />`);
+const lowered = ([x, y], thick) => [x, y + thick];
+
+/** The boxing wall by wall, what is further back first, so that the nearer covers it; round a corner it has no edges. */
+function Boxing({ bends, thick, unsure }) {
+  const ends = bends.flatMap((bend) => bend.map((point) => ({ point, isEdge: bend.length < 4 })));
+  const [least, most] = [Math.min, Math.max].map((pick) => pick(...ends.map(({ point }) => point[0])));
+  const hasEdge = ({ point, isEdge }) => isEdge || point[0] === least || point[0] === most;
+  const walls = sidesOf(ends).toSorted(([one, other], [third, fourth]) => one.point[1] + other.point[1] - third.point[1] - fourth.point[1]);
+  return walls.map(([one, other]) => {
+    const low = [lowered(one.point, thick), lowered(other.point, thick)];
+    const edges = [`M${low.map((point) => point.join(' ')).join('L')}`,
+      ...[one, other].filter(hasEdge).map(({ point: [x, y] }) => `M${x} ${y}V${y + thick}`)];
+    return html`<g key=${one.point.join(' ')}><path class="drawing-wall" d=${path([one.point, other.point, low[1], low[0]])} />
+      <path class="drawing-wall-edge${unsure}" d=${edges.join('')} /></g>`;
+  });
 }
 
 /** A point so far outside the outline at a corner, or at the middle of a side. */
@@ -82,22 +95,27 @@ function closingLines(points, thick, { side, at, kind, up = MIDDLE }, nm, view) 
   if (isAcross({ at, kind })) return { back: { along: acrossFace(points, up, view), nm, hidden: true } };
   const [from, to] = sidesOf(points)[side];
   const hidden = thick > 0 && from[0] > to[0];
-  const lowered = (share) => between([from[0], from[1] + thick * share], [to[0], to[1] + thick * share]);
-  return { bottom: { along: lowered(1), nm, hidden }, boxing: { along: lowered(0.5), nm, hidden } };
+  const down = (share) => between(lowered(from, thick * share), lowered(to, thick * share));
+  return { bottom: { along: down(1), nm, hidden }, boxing: { along: down(0.5), nm, hidden } };
 }
 
+/** The rim along the front that is in sight below the boxing: from the middle of its first corner to that of its second. */
+const lowRim = ([first, second], thick) => [...first.slice(first.length >> 1), ...second.slice(0, (second.length >> 1) + 1)]
+  .map((point) => lowered(point, thick).join(' ')).join('L');
+
 function drawnAs(view) {
-  return function Draw({ measures, labels, focus, edge, closing, outline = BARE }) {
-    const corners = sketchOf(outline.count, outline.taped, outline.notches);
-    const wide = extent(corners.map(([x]) => x));
+  return function Draw({ measures, labels, focus, corners, edge, closing, outline = BARE }) {
+    const sharp = sketchOf(outline.count, outline.taped, outline.notches);
+    const wide = extent(sharp.map(([x]) => x));
     const thickness = (outline.taped.length > 0 && measures.thickness) || wide * THIN;
-    const { points, thick, scale } = seen(corners, view === SEEN ? thickness : 0, view);
+    const bent = bentCorners(sharp, outline.sure ? corners : null);
+    const { points, bends, thick, scale } = seen(sharp, bent, view === SEEN ? thickness : 0, view);
     const unsure = outline.sure ? '' : ' drawing-unsure';
-    const low = points.map(([x, y]) => [x, y + thick]);
+    const face = path(bends.flat());
     return html`<g>
-        ${thick > 0 && html`<${Boxing} points=${points} thick=${thick} unsure=${unsure} />`}
-        <path class="drawing-face${unsure}" d=${path(points)} />
-        <${Rims} edge=${edge} room=${thick || undefined} paths=${[path(points), `M${low.slice(0, 2).map((point) => point.join(' ')).join('L')}`]} />
+        ${thick > 0 && html`<${Boxing} bends=${bends} thick=${thick} unsure=${unsure} />`}
+        <path class="drawing-face${unsure}" d=${face} />
+        <${Rims} edge=${edge} room=${thick || undefined} paths=${[face, `M${lowRim(bends, thick)}`]} />
         ${closing && (closing.side !== undefined || isAcross(closing)) && html`<${Closing} closing=${closing} scale=${scale}
           lines=${closingLines(points, thick, closing, outline.sure && closing.edge, view)} />`}
         ${Array.isArray(focus) && html`<g class="dimension dimension-focused"><path d="M${points[focus[0]].join(' ')}L${points[focus[1]].join(' ')}" /></g>`}

@@ -10,7 +10,7 @@ import { clothOfFace, nameOf } from '../catalogue.js';
 import { Chooser, chosenIn, entryPaths } from '../chooser.js';
 import { Field, Fields, Folded, Problems } from '../field.js';
 import { NextBar } from '../next-bar.js';
-import { named } from '../outlines.js';
+import { sideName } from '../outlines.js';
 import { isShown } from '../shown.js';
 import { visit } from '../visit.js';
 import { FinishedSize } from './finished-size.js';
@@ -23,9 +23,9 @@ const worked = (cushion) => workedCushions.value.find(({ id }) => id === lastOf(
 const panelOf = (cushion) => nearAnswer.value?.pieces.find((piece) => piece.cushion === lastOf(cushion));
 
 // What the core takes where nothing is said of the closing, beside each of its fields.
-function closingRows(size, seam) {
+function closingRows(cushion, size, seam) {
   const { at, side, length, allowance, overlap } = size?.closing ?? {};
-  const usual = { kind: undefined, at: at && say(`option:/cushions/*/cover/closure/at=${at}`), side: sided(size, side), opening: length?.text, length: length?.text,
+  const usual = { kind: undefined, at: at && say(`option:/cushions/*/cover/closure/at=${at}`), side: typeof side === 'number' ? sideName(job.value, cushion, side) : undefined, opening: length?.text, length: length?.text,
     zip_seam: allowance?.text, overlap: overlap?.text, hem: allowance?.text, seam: allowance?.text ?? seam };
   return Object.entries(usual).map(([name, value]) => [`cover/closure/${name}`, value]);
 }
@@ -40,7 +40,11 @@ function edgeRows(cushion, size) {
   return Object.entries(usual).map(([name, value]) => [`cover/edge/${name}`, value]);
 }
 
-const sided = (size, side) => (size?.outline && side !== null ? named([side, (side + 1) % size.outline.length]) : undefined);
+// The same for its corners.
+function cornerRows({ corners } = {}) {
+  const usual = { kind: undefined, depth: corners?.depth?.text, run: undefined, radius: corners?.radius?.text };
+  return Object.entries(usual).map(([name, value]) => [`cover/corners/${name}`, value]);
+}
 
 function sections(cushion) {
   const size = worked(cushion);
@@ -50,8 +54,8 @@ function sections(cushion) {
       ...['width', 'length', 'diameter'].map((name) => [`cover/smaller_by/${name}`, size?.smaller_by[name]?.text]),
       ['cover/seam', seam], ['cover/side_seam', seam], ['cover/seam_finish']]],
     ['cover.edge', edgeRows(cushion, size)],
-    ['cover.corners', [['cover/corners/kind'], ['cover/corners/depth'], ['cover/corners/run'], ['cover/corners/radius']]],
-    ['cover.closing', closingRows(size, seam)],
+    ['cover.corners', cornerRows(size)],
+    ['cover.closing', closingRows(cushion, size, seam)],
     ['cover.front', [...faceRows('front'), ...joinRows('front')]],
     ['cover.back', [...faceRows('back'), ...joinRows('back')]],
     ['cover.sides', [['cover/boxing/kind'], ['cover/boxing/run'], ['cover/boxing/returns', size?.closing.returns?.text], ['cover/ends'], ...faceRows('sides', nameOf(job.value, clothOfFace(job.value, `${cushion}/cover/sides/cloth`)))]],

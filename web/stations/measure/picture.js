@@ -11,6 +11,7 @@ import { isOutlined, measuresOfCushion } from '../kinds.js';
 import { outlineAt } from '../outlines.js';
 
 const USUAL_RADIUS = fields['/cushions/*/cover/corners/radius'].usual;
+const USUAL_RUN = fields['/cushions/*/cover/corners/run'].usual;
 
 const drawn = (text) => (readings.value && text ? placeOf(readings.value, text) : null);
 
@@ -20,9 +21,22 @@ function taperOf(id) {
   return outline?.length > 4 ? { depth: outline[1][0], run: outline[2][0] } : null;
 }
 
-function cornersOf(id, { corners }) {
+// A taper as it is said, of a side a share or a length, and as deep as the core takes it.
+function runOf(text = USUAL_RUN) {
+  const [part, whole] = text.split('/').map(Number);
+  return whole && !Number.isNaN(part) ? { share: part / whole } : { nm: drawn(text) };
+}
+
+function saidTaper(id, { depth, run }) {
+  const worked = workedCushions.value.find((cushion) => cushion.id === id)?.corners;
+  const [deep, far] = [drawn(depth) ?? worked?.depth?.nm, runOf(run)];
+  return deep && (far.share || far.nm) ? { depth: deep, run: far } : null;
+}
+
+function cornersOf(id, { corners }, hasOutline) {
   if (corners?.kind === 'rounded') return { radius: drawn(corners.radius) ?? drawn(USUAL_RADIUS[job.value.units]) };
-  return corners?.kind === 'tapered' ? taperOf(id) : null;
+  if (corners?.kind !== 'tapered') return null;
+  return hasOutline ? saidTaper(id, corners) : taperOf(id);
 }
 
 // The closing as the core worked it out for this kind of closing; before that, what is said of it.
@@ -66,5 +80,5 @@ export function CushionPicture({ cushion, focus, isLabelled }) {
   return html`<${CushionDrawing} kind=${kind} shape=${insert.shape} measures=${measures} outline=${outline}
     texts=${{ ...texts, sides: insert.sides?.length }} focus=${focus} labels=${isLabelled ? { ...texts, sides: insert.sides } : undefined}
     edge=${edgeOf(lastOf(cushion), cover)} closing=${closingOf(lastOf(cushion), cover)} made=${partsOf(cover)}
-    corners=${cornersOf(lastOf(cushion), cover)} />`;
+    corners=${cornersOf(lastOf(cushion), cover, Boolean(outline))} />`;
 }
