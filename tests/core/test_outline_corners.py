@@ -348,15 +348,6 @@ def test_a_box_is_not_tapered():
     assert "no ears to taper away" in found["cover/corners/kind"][1]
 
 
-def test_a_back_that_is_cut_in_two_keeps_its_corners():
-    for corners in (ROUNDED, TAPERED):
-        closure = {"kind": "envelope", "overlap": "4 in", "hem": "1 in"}
-        found = refused(by_sides("knife-edge", {**corners, "closure": closure}))
-        code, text = found["cover/corners/kind"]
-        assert code == "rules-contradict"
-        assert "leave them square, or close it in a seam" in text
-
-
 # ---- what follows from them -----------------------------------------------------------------------------------------
 
 

@@ -111,6 +111,39 @@ def test_eighteen_inches_make_two_pieces_of_twelve_that_overlap_by_four():
     assert "slant" not in told(cover)
 
 
+@pytest.mark.parametrize("closure", [ENVELOPE, ZIP, SEWN_UP])
+@pytest.mark.parametrize(
+    "corners",
+    [{"kind": "tapered"}, {"kind": "tapered", "run": "3 in", "depth": "1 in"}, {"kind": "rounded", "radius": "3 in"}],
+)
+def test_corners_of_a_square_given_by_its_sides_are_those_of_a_square_on_a_back_in_two_too(closure, corners):
+    by_sides = made(flat(inches((0, 0), (17, 0), (17, 17), (0, 17)), closure, cover={"corners": corners}))
+    entry = covers(1, "17 in", "17 in")
+    entry["cover"] |= {"closure": closure, "corners": corners}
+    for here, there in zip(by_sides.pieces, made(entry).pieces, strict=True):
+        assert (here.part, here.width, here.length) == (there.part, there.width, there.length)
+        assert sorted(here.outline) == [pytest.approx(point, abs=500) for point in sorted(there.outline)]
+        assert here.aim == pytest.approx(there.aim, abs=500)
+        tapers = [[mark.text for mark in piece.marks if mark.kind == "taper"] for piece in (here, there)]
+        assert len(tapers[0]) == len(tapers[1])
+
+
+@pytest.mark.reference
+@pytest.mark.parametrize("corners", [{"kind": "tapered"}, {"kind": "rounded", "radius": "2 in"}])
+def test_two_pieces_with_corners_cover_the_back_with_corners(corners):
+    """shapely 2: stitched, the pieces together are the back that is sewn up, corners and all."""
+    from shapely import Polygon
+
+    for outline, notches in ((TRAPEZOID, []), (ELL, [3])):
+        divided, sewn = (made(flat(outline, one, notches, cover={"corners": corners})) for one in (ENVELOPE, SEWN_UP))
+        whole = parts(sewn)["back"]
+        pieces_of = [parts(divided)[part] for part in ("back-1", "back-2")]
+        stitched = [Polygon(moved(piece.stitched, piece, whole)) for piece in pieces_of]
+        closed = Polygon(whole.stitched)
+        assert stitched[0].union(stitched[1]).symmetric_difference(closed).area < closed.length * 100
+        assert all(Polygon(piece.outline).is_valid for piece in pieces_of)
+
+
 # ---- slanted sides --------------------------------------------------------------------------------------------------
 
 

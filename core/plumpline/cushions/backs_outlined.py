@@ -8,6 +8,7 @@ from itertools import pairwise
 
 from plumpline.cushions.closing import Folds
 from plumpline.cushions.panels import (
+    SAG,
     Drawn,
     Part,
     back_side,
@@ -20,7 +21,7 @@ from plumpline.cushions.panels import (
 from plumpline.geometry import area, at_level, cut_level, distance, outset, sides_of
 from plumpline.lengths import NM_PER_INCH
 from plumpline.pieces import Mark, Outline, Point
-from plumpline.rounded import rounded_outwards
+from plumpline.rounded import RoundedOutline
 
 # Ends of a hem that stand out by no more are cut straight on: nobody could cut or see the difference.
 _UNSEEN = NM_PER_INCH // 32
@@ -72,13 +73,14 @@ def most_room(back: Part, beyond: int) -> int:
 
 def _inner(back: Part, beyond: int) -> Outline:
     """The outline without its flange, along which the cover is closed."""
-    return outset(back.outline, [-beyond] * len(back.outline)) if beyond else back.outline
+    line = back.line.points(SAG)
+    return outset(line, [-beyond] * len(line)) if beyond else line
 
 
 def _rooms(back: Part, deep: int, beyond: int) -> list[_Room]:
     """Where a piece may end that has so much turned in: clear of where the outline turns, cut, stitched or filled."""
     found = [(0, back.length)]
-    lines = (cut_line(back), max(deep, _CLEAR)), (back.outline, _CLEAR), (_inner(back, beyond), _CLEAR)
+    lines = (cut_line(back), max(deep, _CLEAR)), (back.line.points(SAG), _CLEAR), (_inner(back, beyond), _CLEAR)
     for outline, clear in lines:
         inside = [(low + clear, high - clear) for low, high in _crossed_twice(outline)]
         found = [(max(a, c), min(b, d)) for a, b in found for c, d in inside]
@@ -113,7 +115,7 @@ def in_two(back: Part, folds: Folds, turned: Turned) -> tuple[Part, Part]:
 
 
 def _piece(back: Part, name: str, level: int, way: int, turned: Turned) -> Part:
-    kept = cut_level(back.outline, level, way)
+    kept = cut_level(back.line.points(SAG), level, way)
     outline = tuple(point for point, _ in kept)
     allowances = tuple(turned.allowance if side < 0 else back.allowances[0] for _, side in kept)
     fold = next(number for number, (_, side) in enumerate(kept) if side < 0)
@@ -124,7 +126,7 @@ def _piece(back: Part, name: str, level: int, way: int, turned: Turned) -> Part:
         outline=_from(drawn.outline, corner),
         marks=tuple(replace(mark, points=_from(mark.points, corner)) for mark in drawn.marks),
     )
-    part = outlined_part(name, back.face_of, rounded_outwards(outline, 0), allowances, fold)
+    part = outlined_part(name, back.face_of, RoundedOutline(outline, (0,) * len(outline)), allowances, fold)
     width, length, edges = boxed_in(part.outline, drawn.outline)
     across, up = back.middle
     centre = across - corner[0], up - corner[1]
@@ -147,7 +149,7 @@ def _drawn(back: Part, fold: tuple[Point, Point], way: int, turned: Turned) -> D
     allowances[len(points) + len(leaving) - 1] = turned.allowance
     return Drawn(
         *_without_straight(outline, allowances, (0, len(points) - 1)),
-        marks=_marks(back, whole, outline, fold, way, turned),
+        marks=_marks(back, outline, fold, way, turned),
         folded=any(x != at[0] for end, at in ((leaving, points[-1]), (entering, points[0])) for x, _ in end),
     )
 
@@ -193,7 +195,7 @@ def _is_straight(before: Point, corner: Point, after: Point) -> bool:
 
 
 def _marks(
-    back: Part, whole: Outline, outline: Outline, fold: tuple[Point, Point], way: int, turned: Turned
+    back: Part, outline: Outline, fold: tuple[Point, Point], way: int, turned: Turned
 ) -> tuple[Mark, ...]:
     """The marks of the whole back that lie on the piece, its own top edge, and the middle of where it is cut."""
     level = fold[0][1]
@@ -201,7 +203,7 @@ def _marks(
     ends = sides_of(outline)[back_side(outline)]
     top = middle if way < 0 else tuple(sum(places) // 2 for places in zip(*ends, strict=True))
     found = [Mark("top", "Top edge", ((top[0], top[1]),))]
-    for mark in side_marks(whole, back.outline):
+    for mark in back.drawn.marks if back.drawn else side_marks(back):
         on_it = [point for point in mark.points if (point[1] - level) * way >= 0]
         if mark.kind == "centre":
             found.append(replace(mark, points=(*on_it, middle)))

@@ -10,6 +10,7 @@ from plumpline.cushions.closing import Closing, closing_of
 from plumpline.cushions.made import Made
 from plumpline.cushions.outline_corners import corner_lines_of, tapered, too_tapered
 from plumpline.cushions.outlined import (
+    back_to_divide,
     cannot_be_made,
     faces_of,
     folds_across,
@@ -52,18 +53,19 @@ def knife_edge_outlined(cushion: Cushion, job: Job) -> Made | list[Problem]:
     if problems:
         return problems
     front, back = faces_of(traced, allowances, side)
+    back = back_to_divide(traced, job) if folds else back
     backs = backs_of(back, closing)
+    cuts = cut_panels([opened(front, closing), *backs], traced.cushion, closing, job)
+    problems = too_tapered(cuts[0].piece, traced.cushion, job)
+    if problems:
+        return problems
+    cuts = tapered(cuts, traced.cushion, job)
     lines = [
         *trace_lines(traced, job),
         _seam_line(traced.cushion, closing, job),
         *corner_lines_of(traced, allowances, job),
         *back_lines(back, backs, closing, job),
     ]
-    cuts = cut_panels([opened(front, closing), *backs], traced.cushion, closing, job)
-    problems = too_tapered(cuts[0].piece, traced.cushion, job)
-    if problems:
-        return problems
-    cuts = tapered(cuts, traced.cushion, job)
     made = assembled(traced.cushion, job, traced.sized, closing, cuts, lines, [Sewn(sum(sides), layers=2)])
     return outlined(made, traced, side)
 

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
-from plumpline.cushions.panels import Cut
+from plumpline.cushions.panels import Cut, Drawn, Part, boxed_in, cut_line, side_marks
 from plumpline.cushions.tracing import Traced, side_called
 from plumpline.figures import letters_for, listed
 from plumpline.geometry import ONE, distance, outset, sides_of
@@ -113,19 +113,37 @@ def _largest(line: RoundedOutline, allowances: Sequence[int], job: Job) -> int:
 
 def too_tapered(piece: Piece, cushion: Cushion, job: Job) -> list[Problem]:
     """Why a face cannot be tapered as it is asked for."""
-    return list(_Tapers(piece, cushion).problems(job)) if cushion.cover.corners.kind == "tapered" else []
+    if cushion.cover.corners.kind != "tapered":
+        return []
+    return list(_Tapers(piece.outline, piece.allowances, cushion).problems(job))
 
 
 def tapered(cuts: Sequence[Cut], cushion: Cushion, job: Job) -> list[Cut]:
     """The faces of a cover, the front first, with their corners tapered if they are to be.
 
     On the edge that is cut, a taper starts so far from a corner along both sides, and its corner lies `depth` within
-    both. Corners that turn inwards, or hardly at all, have no ears and stay as they are.
+    both. Corners that turn inwards, or hardly at all, have no ears and stay as they are. The pieces of a back in two
+    come from `with_tapers`.
     """
     if cushion.cover.corners.kind != "tapered":
         return list(cuts)
-    text = _Tapers(cuts[0].piece, cushion).text(job)
-    return [replace(cut, piece=_Tapers(cut.piece, cushion).cut(text)) for cut in cuts]
+    front = cuts[0].piece
+    text = _Tapers(front.outline, front.allowances, cushion).text(job)
+    return [cut if cut.part.drawn else replace(cut, piece=_tapered(cut.piece, text, cushion)) for cut in cuts]
+
+
+def with_tapers(back: Part, front: Part, cushion: Cushion, job: Job) -> Part:
+    """The back, still whole, with its corners tapered if they are to be and can be, so that it can be cut in two."""
+    face = _Tapers(cut_line(front), front.allowances, cushion)
+    if cushion.cover.corners.kind != "tapered" or any(face.problems(job)):
+        return back
+    outline, allowances, tapers = _Tapers(cut_line(back), back.allowances, cushion).cut(face.text(job))
+    stitched = outset(outline, [-allowance for allowance in allowances])
+    drawn = Drawn(outline, allowances, (*side_marks(back), *tapers), folded=False)
+    width, length, edges = boxed_in(stitched, outline)
+    return replace(
+        back, width=width, length=length, edges=edges, centre=back.middle, outline=stitched, radii=(), drawn=drawn
+    )
 
 
 @dataclass(frozen=True)
@@ -138,15 +156,15 @@ class _Taper:
 
 
 class _Tapers:
-    """The corners of a piece with sharp corners, and the tapers that are cut at them."""
+    """The corners of what is cut with sharp corners, and the tapers that are cut at them."""
 
-    def __init__(self, piece: Piece, cushion: Cushion) -> None:
-        self._piece, self._cushion = piece, cushion
+    def __init__(self, outline: Outline, allowances: tuple[int, ...], cushion: Cushion) -> None:
+        self._outline, self._allowances, self._cushion = outline, allowances, cushion
         self._depth, run = cushion.cover.corners.depth, cushion.cover.corners.run
-        self._sides = [distance(*side) for side in sides_of(piece.outline)]
+        self._sides = [distance(*side) for side in sides_of(outline)]
         self._runs = [int(side * run) if isinstance(run, Fraction) else run for side in self._sides]
-        self._turns = RoundedOutline(piece.outline, (0,) * len(piece.outline)).turns
-        self._inner = outset(piece.outline, [-self._depth] * len(piece.outline))
+        self._turns = RoundedOutline(outline, (0,) * len(outline)).turns
+        self._inner = outset(outline, [-self._depth] * len(outline))
 
     def _taper(self, number: int) -> _Taper | None:
         turn = self._turns[number]
@@ -193,12 +211,14 @@ class _Tapers:
         start = f"{told[0]} along the side" if len(set(told)) == 1 else along
         return f"In {write_length(self._depth, units)} at the corner, from {start}"
 
-    def cut(self, text: str) -> Piece:
-        """The piece with its tapers, its seam as far inside of them as inside of its sides."""
-        outline, allowances, marks = [], [], []
-        for number, point in enumerate(self._piece.outline):
+    def cut(self, text: str) -> tuple[Outline, tuple[int, ...], tuple[Mark, ...]]:
+        """What is cut with its tapers, the allowance of each side of it, and the marks of its tapers."""
+        outline: list[Point] = []
+        allowances: list[int] = []
+        marks: list[Mark] = []
+        for number, point in enumerate(self._outline):
             taper = self._taper(number)
-            before, after = self._piece.allowances[number - 1], self._piece.allowances[number]
+            before, after = self._allowances[number - 1], self._allowances[number]
             outline += [taper.start, taper.corner, taper.end] if taper else [point]
             allowances += [before, after, after] if taper else [after]
             marks += [Mark("taper", text, (taper.start, taper.corner, taper.end))] if taper else []
@@ -206,9 +226,15 @@ class _Tapers:
         apart = [distance(*side) > UNSEEN for side in sides_of(outline)]
         points = tuple(point for point, kept in zip(outline, apart, strict=True) if kept)
         allowed = tuple(allowance for allowance, kept in zip(allowances, apart, strict=True) if kept)
-        seam = outset(points, [-allowance for allowance in allowed])
-        piece = replace(self._piece, outline=points, allowances=allowed, stitched=seam)
-        return _within_its_box(replace(piece, marks=(*piece.marks, *marks)))
+        return points, allowed, tuple(marks)
+
+
+def _tapered(piece: Piece, text: str, cushion: Cushion) -> Piece:
+    """The piece with its tapers, its seam as far inside of them as inside of its sides."""
+    outline, allowances, marks = _Tapers(piece.outline, piece.allowances, cushion).cut(text)
+    seam = outset(outline, [-allowance for allowance in allowances])
+    cut = replace(piece, outline=outline, allowances=allowances, stitched=seam, marks=(*piece.marks, *marks))
+    return _within_its_box(cut)
 
 
 def _within_its_box(piece: Piece) -> Piece:

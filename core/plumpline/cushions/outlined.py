@@ -11,7 +11,7 @@ from plumpline.cushions.closing import Closing, Folds, closes_across, lap_of
 from plumpline.cushions.fit import Pad
 from plumpline.cushions.hands import in_both_hands, too_many_mirrored
 from plumpline.cushions.made import Made
-from plumpline.cushions.outline_corners import line_of, too_round
+from plumpline.cushions.outline_corners import line_of, too_round, with_tapers
 from plumpline.cushions.panels import SAG, Part, off_the_face, outlined_part
 from plumpline.cushions.tracing import Traced, box_of, from_its_corner, keeps_its_sides
 from plumpline.geometry import outset
@@ -44,8 +44,14 @@ def folds_across(traced: Traced, job: Job) -> Folds | None:
     cushion = traced.cushion
     if not closes_across(cushion):
         return None
-    _, back = faces_of(traced, [cushion.cover.seam] * len(traced.stitched), 0)
-    return divided_at(back, lap_of(cushion, job, traced.sized.finished["length"]), cushion.cover.edge.beyond)
+    lap = lap_of(cushion, job, traced.sized.finished["length"])
+    return divided_at(back_to_divide(traced, job), lap, cushion.cover.edge.beyond)
+
+
+def back_to_divide(traced: Traced, job: Job) -> Part:
+    """The back of a cover that closes across it, still whole: one allowance all round, its corners as they are cut."""
+    front, back = faces_of(traced, [traced.cushion.cover.seam] * len(traced.stitched), 0)
+    return with_tapers(back, front, traced.cushion, job)
 
 
 def nowhere_across(traced: Traced, closing: Closing, job: Job) -> list[Problem]:
@@ -53,8 +59,7 @@ def nowhere_across(traced: Traced, closing: Closing, job: Job) -> list[Problem]:
     if closing.at != "back" or closing.folds:
         return []
     cushion = traced.cushion
-    _, back = faces_of(traced, [cushion.cover.seam] * len(traced.stitched), 0)
-    room = most_room(back, cushion.cover.edge.beyond)
+    room = most_room(back_to_divide(traced, job), cushion.cover.edge.beyond)
     told, over, hem, both = (
         write_length(nm, job.units) for nm in (room, closing.overlap, closing.allowance, 2 * closing.allowance)
     )
@@ -74,9 +79,6 @@ def cannot_be_made(traced: Traced, allowances: Sequence[int], job: Job) -> list[
     if cushion.cover.side_seam != cushion.cover.seam:
         text = "A cover of this outline has one seam all round: set that, and leave that of the sides out."
         problems.append(Problem(f"{cushion.at}/cover/side_seam", "rules-contradict", text))
-    if cushion.cover.corners.kind != "square" and closes_across(cushion):
-        text = "Closed across its back, this outline keeps its corners: leave them square, or close it in a seam."
-        problems.append(Problem(f"{cushion.at}/cover/corners/kind", "rules-contradict", text))
     beyond = cushion.cover.edge.beyond
     if not keeps_its_sides(traced.stitched, outset(traced.stitched, [beyond + one for one in allowances])):
         text = "Where this outline turns inwards, what is cut beyond it runs into itself: make the seams smaller."

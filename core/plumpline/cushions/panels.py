@@ -9,7 +9,7 @@ from functools import cached_property
 from typing import Literal
 
 from plumpline.cloth import cut_across, cut_along
-from plumpline.geometry import area, cut_level, round_outline, sides_of
+from plumpline.geometry import cut_level, round_outline, sides_of
 from plumpline.job import NM_PER_CM, Cloth, Cushion, Face, Job
 from plumpline.pieces import Edges as Edges
 from plumpline.pieces import Mark, Outline, Piece, Point, Turns
@@ -133,14 +133,10 @@ def cut_out(part: Part, cushion: Cushion, job: Job, count: int) -> Piece:
 
 
 def _marks(part: Part, cut: Point) -> tuple[Mark, ...]:
-    if part.drawn:
-        return tuple(replace(mark, points=part.on_the_piece(mark.points, cut)) for mark in part.drawn.marks)
-    if not part.outline:
+    if part.shape != "outline":
         return _edge_marks(cut, _side_level(part, cut))
-    line, allowances = part.line, part.allowances
-    corners = part.on_the_piece([bend[0] for bend in line.bends(SAG, allowances)], cut)
-    straights = [part.on_the_piece(ends, cut) for ends in line.straights(SAG, allowances)]
-    return side_marks(corners, part.on_the_piece(line.corners, cut), straights)
+    own = part.drawn.marks if part.drawn else side_marks(part)
+    return tuple(replace(mark, points=part.on_the_piece(mark.points, cut)) for mark in own)
 
 
 def _aim(part: Part, cloth: Cloth, face: Face, upright: Point) -> Point:
@@ -163,7 +159,8 @@ def outlined_part(
     name: str, face_of: str, line: RoundedOutline, allowances: tuple[int, ...], closing_side: int = 0
 ) -> Part:
     """A plate with that stitching line, wherever it lies, and an allowance for each of its sides."""
-    (left, _), (bottom, _) = (reach(line.points(SAG), axis) for axis in (0, 1))
+    points = line.points(SAG)
+    (left, _), (bottom, _) = (reach(points, axis) for axis in (0, 1))
     finished = replace(line, corners=tuple((x - left, y - bottom) for x, y in line.corners))
     width, length, edges = boxed_in(finished.points(SAG), finished.points(SAG, allowances))
     return Part(
@@ -253,20 +250,20 @@ def back_side(outline: Outline) -> int:
     return runs.index(max(runs))
 
 
-def side_marks(outline: Outline, stitched: Outline, straights: Sequence[Outline] = ()) -> tuple[Mark, ...]:
+def side_marks(part: Part) -> tuple[Mark, ...]:
     """The middle of every side, and the corners that turn inwards, which are clipped to let the seam go round them.
 
-    `straights` are what is left of the sides between rounded corners; left out, all of each.
+    Told from the finished lower left corner of the part.
     """
-    middles = [((ax + bx) // 2, (ay + by) // 2) for (ax, ay), (bx, by) in straights or sides_of(outline)]
-    corners = zip([stitched[-1], *stitched], stitched, [*stitched[1:], stitched[0]], outline, strict=False)
+    line, allowances = part.line, part.allowances
+    middles = tuple(((ax + bx) // 2, (ay + by) // 2) for (ax, ay), (bx, by) in line.straights(SAG, allowances))
     clips = [
-        Mark("clip", "Clip in to the stitching line", (cut, corner))
-        for before, corner, after, cut in corners
-        if area((before, corner, after)) < 0
+        Mark("clip", "Clip in to the stitching line", (at[0], turn.at))
+        for turn, at in zip(line.turns, line.bends(SAG, allowances), strict=True)
+        if turn.sine < 0
     ]
-    top = Mark("top", "Top edge", (middles[back_side(outline)],))
-    return (top, Mark("centre", "Middle of each edge", tuple(middles)), *clips)
+    top = Mark("top", "Top edge", (middles[back_side(part.outline)],))
+    return (top, Mark("centre", "Middle of each edge", middles), *clips)
 
 
 def off_the_face(cushion: Cushion, part: str, across: int, up: int) -> list[Problem]:

@@ -91,8 +91,8 @@ const MIDDLE = 0.5;
 
 const isAcross = ({ kind, at }) => at === 'back' || (!at && IN_THE_BACK.includes(kind));
 
-function closingLines(points, thick, { side, at, kind, up = MIDDLE }, nm, view) {
-  if (isAcross({ at, kind })) return { back: { along: acrossFace(points, up, view), nm, hidden: true } };
+function closingLines({ points, bends, thick }, { side, at, kind, up = MIDDLE }, nm, view) {
+  if (isAcross({ at, kind })) return { back: { along: acrossFace(bends.flat(), up, view), nm, hidden: true } };
   const [from, to] = sidesOf(points)[side];
   const hidden = thick > 0 && from[0] > to[0];
   const down = (share) => between(lowered(from, thick * share), lowered(to, thick * share));
@@ -117,7 +117,7 @@ function drawnAs(view) {
         <path class="drawing-face${unsure}" d=${face} />
         <${Rims} edge=${edge} room=${thick || undefined} paths=${[face, `M${lowRim(bends, thick)}`]} />
         ${closing && (closing.side !== undefined || isAcross(closing)) && html`<${Closing} closing=${closing} scale=${scale}
-          lines=${closingLines(points, thick, closing, outline.sure && closing.edge, view)} />`}
+          lines=${closingLines({ points, bends, thick }, closing, outline.sure && closing.edge, view)} />`}
         ${Array.isArray(focus) && html`<g class="dimension dimension-focused"><path d="M${points[focus[0]].join(' ')}L${points[focus[1]].join(' ')}" /></g>`}
         ${outline !== BARE && html`<${Letters} points=${points} thick=${thick} />`}
         ${labels.sides && outline.count <= MOST_LABELLED && html`<${Lengths} points=${points} thick=${thick} texts=${labels.sides} />`}
