@@ -144,6 +144,11 @@ def test_two_pieces_with_corners_cover_the_back_with_corners(corners):
         assert all(Polygon(piece.outline).is_valid for piece in pieces_of)
 
 
+def test_a_taper_that_does_not_fit_is_told_as_on_a_whole_back():
+    found = refused(flat(TRAPEZOID, ENVELOPE, cover={"corners": {"kind": "tapered", "run": "15 in"}}))
+    assert {at: code for at, (code, _) in found.items()} == {"corners/run": "corner-too-large"}
+
+
 # ---- slanted sides --------------------------------------------------------------------------------------------------
 
 
