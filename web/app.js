@@ -10,6 +10,7 @@ import { isField, isView } from './stations/catalogue.js';
 import { startAnswers } from './store/answers.js';
 import { databaseTrouble } from './store/database.js';
 import { startKeeping } from './store/keeping.js';
+import { startPrices } from './store/prices.js';
 import { HOME, moveTo, place, resume } from './store/place.js';
 import { fetchReadings, readings } from './store/readings.js';
 import { openById, openJob, startSession } from './store/session.js';
@@ -54,6 +55,7 @@ async function start() {
   startSession();
   startKeeping();
   startAnswers();
+  startPrices();
   effect(() => { openPlace(place.value); });
   opened.value = true;
   emptyBin().catch(() => undefined);

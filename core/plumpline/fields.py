@@ -527,5 +527,5 @@ JOB = (
     Field("grid", "grid", "Cut sizes are rounded up to this; 0 for none."),
     Field("cushions", "list", "The covers to make.", required=True, fields=CUSHION),
     Field("cloths", "list", "The cloths they are cut from.", required=True, fields=CLOTH),
-    Field("quote", "apart", "Rates and extras of the price: see `QUOTE`."),
+    Field("quote", "apart", "Rates and extras of the price.", fields=QUOTE),
 )

@@ -113,7 +113,7 @@ class FieldMaker(Maker):
     def enter(self, job: Document) -> None:
         self.start_job()
         self.press("job.back")
-        self.enter_fields(job, job, "/")
+        self.enter_fields(job, job, "/", skip=("/quote",))
         for number, cloth in enumerate(job["cloths"]):
             self.go_to("cloth")
             if number:
@@ -121,6 +121,16 @@ class FieldMaker(Maker):
             self.enter_cloth_entry(job, cloth)
         for number, cushion in enumerate(job["cushions"]):
             self.enter_cushion(job, cushion, number)
+        if "quote" in job:
+            self.enter_price(job)
+
+    def enter_price(self, job: Document) -> None:
+        self.enter_fields(job, job, "/", only=("/quote",))
+        for number, item in enumerate(job["quote"].get("items", [])):
+            self.press("price.addItem")
+            self.press("job.done")
+            group = self.page.get_by_role("group", name=f"On the bill {number + 1}", exact=True)
+            self.enter_fields(job, item, "/quote/items/*/", inside=group)
 
     def enter_cloth_entry(self, job: Document, cloth: Document) -> None:
         later = ("/cloths/*/start",)
@@ -264,6 +274,20 @@ class FieldMaker(Maker):
     def enter_percent(self, _job: Document, _values: Document, _entry: FieldNames, value: str) -> None:
         percent = Fraction(value) * 100
         self.pad(str(percent) if percent.denominator == 1 else str(float(percent)))
+
+    def enter_rate(self, _job: Document, _values: Document, _entry: FieldNames, value: str) -> None:
+        self.pad(value.removesuffix(" %"))
+
+    def enter_number(self, _job: Document, _values: Document, _entry: FieldNames, value: str) -> None:
+        self.pad(value)
+
+    def enter_flag(self, _job: Document, _values: Document, entry: FieldNames, value: bool) -> None:
+        self.choose(entry.options["true" if value else "false"])
+
+    def enter_cloths(self, job: Document, _values: Document, _entry: FieldNames, value: list[str]) -> None:
+        for number, cloth in enumerate(job["cloths"]):
+            if cloth["id"] in value:
+                self.press("price.isClients", cloth=cloth.get("name", f"Cloth {number + 1}"))
 
     def enter_currency(self, _job: Document, _values: Document, _entry: FieldNames, value: str) -> None:
         self.choose(value)

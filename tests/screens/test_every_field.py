@@ -14,11 +14,11 @@ from plumpline.cushions.catalogue import KINDS
 from plumpline.fields import CLOSURE, FACES_OF, INSERT, JOB, Field
 
 EXAMPLES = sorted((Path(__file__).resolve().parents[2] / "core/plumpline/schema/examples").glob("job-*.json"))
-# What is read by a door without a screen so far, and what a document always says.
-NOT_ENTERED = {"apart", "constant"}
+# What a document always says.
+NOT_ENTERED = {"constant"}
 # Where the places of a list of plain values have a control each.
 PLACES = {"lengths": "/*", "diagonals": "/*/*"}
-LISTS = {"cushions", "cloths", "motifs", "flaws"}
+LISTS = {"cushions", "cloths", "motifs", "flaws", "items"}
 
 
 def leaves(value: Any, at: str = "") -> list[tuple[str, Any]]:

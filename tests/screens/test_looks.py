@@ -28,7 +28,7 @@ ROWS = (
     ("measure", "How many"),
     ("measure", "Cushion name"),
 )
-STATIONS = ("measure", "cover", "cloth", "cut", "make")
+STATIONS = ("measure", "cover", "cloth", "cut", "make", "price")
 SMALL_TARGETS = """() => [...document.querySelectorAll('button, a, [role=slider], input:not([hidden]), textarea')]
   .filter((one) => one.checkVisibility() && (!document.querySelector('dialog[open]') || one.closest('dialog')))
   .map((one) => (one.type === 'radio' ? one.closest('label') : one))

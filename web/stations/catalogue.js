@@ -73,9 +73,12 @@ const words = {
   choice: (path, value) => optionText(path, value) ?? value,
   times: (path, value) => optionText(path, value) ?? value,
   length: (path, value) => optionText(path, value) ?? value,
+  number: (path, value) => `${value} ${fields[patternOf(path)].unit ?? ''}`.trim(),
   percent: (_path, value) => say('cloth.percent', { percent: percentOf(value) }),
   signed: (path, value) => `${value.replace(/^[-−]/, '')}, ${sideOf(path, value)}`,
   side: (path, value, job) => sideName(job, entryOf(path), value),
+  flag: (path, value) => optionText(path, String(value)) ?? String(value),
+  cloths: (_path, value, job) => value.map((id) => words.cloth(_path, id, job)).join(', '),
   cloth: (_path, value, job) => (valueAt(job, clothPath(value)) ? nameOf(job, clothPath(value)) : value),
   motif: (path, value, job) => motifName(job, path, value),
 };
@@ -103,7 +106,7 @@ function outlineInWords(job, cushion) {
 export function shownValue(job, path) {
   if (kindOf(path) === 'outline') return outlineInWords(job, entryOf(path));
   const value = valueAt(job, path);
-  return value === undefined || typeof value === 'object' ? undefined : inWords(job, path, value);
+  return value === undefined || (typeof value === 'object' && kindOf(path) !== 'cloths') ? undefined : inWords(job, path, value);
 }
 
 // What the core takes while the field is not set, in words; undefined where that depends on the rest of the job.

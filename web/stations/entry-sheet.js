@@ -11,7 +11,7 @@ import { Problems } from './field.js';
 import { clearField } from './setting.js';
 
 // What a job cannot be without is changed, never left out.
-const NEEDED = /^\/units$|\/(quantity|kind|shape|notches)$|\/(front|back)\/cloth$|\/price\/(per|currency)$/;
+const NEEDED = /^\/units$|\/(quantity|kind|shape|notches)$|\/(front|back)\/cloth$|\/price\/(per|currency)$|\/(rates|operations)\/\w+\/per$|\/items\/\d+\/amount$/;
 const isNeeded = (at) => NEEDED.test(at) && !/\/(edge|closure|corners|made)\/kind$/.test(at);
 
 // What the entry starts from: nothing where the field is set side by side by fields of their own.

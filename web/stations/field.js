@@ -34,12 +34,16 @@ export function Fields({ title, children }) {
   return html`<section class="stack"><h2 class="section-title">${title}</h2><${Rows}>${children}<//></section>`;
 }
 
-// Fields that few jobs need: folded away until one of them is set or found wrong, or the heading is touched. What else
-// belongs to them comes beneath as `children`, `isTold` where that is set by itself; a `note` says what they are for.
-export function Folded({ title, fields, none, note, isTold, children }) {
+export const isWrong = (at) => problemText(at) !== undefined;
+const isSaid = (at) => shownValue(job.value, at) !== undefined || isWrong(at);
+
+// Fields that few jobs need: folded away until one of them is set or found wrong, or the heading is touched; those that
+// a rate card always sets open only when one is wrong (`opens`). What else belongs to them comes beneath as `children`,
+// `isTold` where that is set by itself; a `note` says what they are for.
+export function Folded({ title, fields, none, note, isTold, opens = isSaid, children }) {
   const shown = fields.filter((at) => isShown(job.value, at));
   if (shown.length === 0) return null;
-  const told = isTold || shown.some((at) => shownValue(job.value, at) !== undefined || problemText(at));
+  const told = isTold || shown.some(opens);
   return html`<details class="folded stack" open=${told}><summary class="section-title fold">${title}<${Icon} name="down" size=${20} /></summary>
     ${note && html`<p class="note">${note}</p>`}
     <${Rows}>${shown.map((at) => html`<${Field} key=${at} at=${at} none=${none} />`)}<//>${children}</details>`;

@@ -4,6 +4,7 @@ import { Cover } from './cover/cover.js';
 import { Cloth } from './cloth/cloth.js';
 import { Cut } from './cut/cut.js';
 import { Make } from './make/make.js';
+import { Price } from './price/price.js';
 
 export const stations = [
   { id: 'measure', Screen: Measure },
@@ -11,4 +12,5 @@ export const stations = [
   { id: 'cloth', Screen: Cloth },
   { id: 'cut', Screen: Cut },
   { id: 'make', Screen: Make },
+  { id: 'price', Screen: Price },
 ];

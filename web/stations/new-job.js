@@ -22,4 +22,6 @@ export const newJob = (sizeFrom) => ({
   units: settings.value.units,
   cushions: [newCushion('c1', 'k1', sizeFrom)],
   cloths: [newCloth('k1')],
+  // The maker's own rate card, as it was kept: a copy, so that what is priced stays as it was.
+  ...(settings.value.card ? { quote: settings.value.card } : {}),
 });

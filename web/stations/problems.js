@@ -3,6 +3,7 @@ import { computed } from '../vendor/signals.mjs';
 import { pathOf } from '../store/pointer.js';
 import { job } from '../store/session.js';
 import { answer, isCurrent, problems } from '../store/answers.js';
+import { priceProblems } from '../store/prices.js';
 
 const placed = (entry) => ({ ...entry, path: pathOf(job.value, entry.at) });
 
@@ -20,7 +21,8 @@ const isMissing = ({ code }) => code.startsWith('missing-');
 
 const byField = computed(() => {
   const table = new Map();
-  const shown = [...troubles.value.filter((entry) => !isMissing(entry)), ...notices.value.filter(({ level }) => level !== 'info')];
+  const wrong = [...troubles.value, ...priceProblems.value.map(placed)].filter((entry) => !isMissing(entry));
+  const shown = [...wrong, ...notices.value.filter(({ level }) => level !== 'info')];
   for (const entry of shown) table.set(entry.path, [...(table.get(entry.path) ?? []), entry]);
   return table;
 });

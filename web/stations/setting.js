@@ -12,6 +12,9 @@ const HEADS = [
   [/\/corners\/\w+$/, 'kind', () => 'tapered'],
   [/\/edge\/\w+$/, 'kind', () => 'trimmed'],
   [/\/made\/\w+$/, 'kind', () => 'border'],
+  [/\/(rates\/handling\/amount|operations\/(press_cloth|overlock|make_piping|attach_piping|frill|make_up)\/minutes)$/, 'per',
+    () => (job.value.units === 'in' ? 'yd' : 'm')],
+  [/\/rates\/travel\/amount$/, 'per', () => (job.value.units === 'in' ? 'mi' : 'km')],
   [/\/price\/amount$/, 'per', () => (job.value.units === 'in' ? 'yd' : 'm')],
   [/\/price\/amount$/, 'currency', () => settings.value.currency],
 ];
@@ -22,6 +25,11 @@ function companions(at) {
     .filter(([beside]) => valueAt(job.value, beside) === undefined)
     .map(([beside, value]) => put(beside, value));
 }
+
+// The first thing said of a price says its currency as well: that of the cloths, else the usual one.
+const currencyOfPrice = () => job.value.cloths.find(({ price }) => price?.currency)?.price.currency ?? settings.value.currency;
+const withCurrency = (at) => (at.startsWith('/quote/') && at !== '/quote/currency' && valueAt(job.value, '/quote/currency') === undefined
+  ? [put('/quote/currency', currencyOfPrice())] : []);
 
 // A length that held for every measure stays with the others when one gets its own.
 function parted(at, value) {
@@ -47,14 +55,16 @@ const leading = {
 
 export function setField(at, value) {
   const lead = leading[patternOf(at)];
-  edit(lead ? lead(at, value) : [...companions(at), parted(at, value)]);
+  edit(lead ? lead(at, value) : [...withCurrency(at), ...companions(at), parted(at, value)]);
 }
 
-const IS_HEAD = /\/((closure|corners|edge|made)\/kind|price\/amount|layers\/\w+\/cloth)$/;
+// What is left out together with the rest of its group.
+const IS_HEAD = new RegExp('/((closure|corners|edge|made)/kind|price/amount|layers/\\w+/cloth'
+  + '|(rates|prices)/\\w+/amount|operations/\\w+/minutes)$');
 
 export function clearField(at) {
   if (valueAt(job.value, at) === undefined) return;
-  edit([IS_HEAD.test(at) ? drop(parentOf(at)) : clear(job.value, at)]);
+  edit([clear(job.value, IS_HEAD.test(at) ? parentOf(at) : at)]);
 }
 
 // An id of the job's own kind (c1, k2, m3) that its list does not have yet.

@@ -24,6 +24,7 @@ const conditions = [
   [/\/insert\/again\/\w+$/, () => false],
   [/\/insert\/label\/\w+$/, (job, path) => whenSet(job, path.replace('/label/', '/')) && isPadTaped(job, path)],
   [/\/insert\/measured$/, (job, path) => ofCushion('size_from')(job, path) !== 'finished'],
+  [/\/(rates|operations|prices)\/\w+\/per$|\/travel\/trips$|\/tax\/(included|rounding)$/, (job, path) => whenSet(job, parentOf(path))],
   [/\/price\/(per|currency)$/, (job, path) => whenSet(job, parentOf(path))],
   [/\/wash$/, (job, path) => whenSet(job, `${parentOf(path)}/shrinkage`)],
   [/\/piece\/motif_along$/, (job, path) => ['repeat', 'motifs'].some((name) => whenSet(job, `${entryOf(path)}/${name}`))],

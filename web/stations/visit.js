@@ -16,7 +16,7 @@ export function show(path) {
 // Opens a field of the station that is open.
 export const open = (path) => (isView(path) ? show(path) : lookAt(at(place.value.station, path)));
 
-const PLACES = [[/^\/cloths/, 'cloth'], [/^\/cushions\/[^/]+\/cover/, 'cover'], [/^/, 'measure']];
+const PLACES = [[/^\/cloths/, 'cloth'], [/^\/quote/, 'price'], [/^\/cushions\/[^/]+\/cover/, 'cover'], [/^/, 'measure']];
 const stationFor = (path) => stationOf(path) ?? PLACES.find(([pattern]) => pattern.test(path))[1];
 
 // Goes to a field wherever it is; to its cushion or cloth where the path names no field.

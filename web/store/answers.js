@@ -20,7 +20,9 @@ export const planError = signal(null);
 export const wantsFull = signal(false);
 
 // The same job in other words has another answer.
-const inWords = (document) => `${settings.value.words} ${JSON.stringify(document)}`;
+// No plan looks at the price, so that a change of it plans nothing anew.
+const unpriced = ({ quote: _quote, ...document }) => document;
+const inWords = (document) => `${settings.value.words} ${JSON.stringify(unpriced(document))}`;
 const about = computed(() => (job.value ? inWords(job.value) : null));
 
 // The answer of the open job, be it of its last state or of one before; and whether it is of the last.
@@ -68,7 +70,7 @@ function hear(mine, { soFar, progress }) {
 async function request(effort) {
   const { id, job: document, revision } = openJob.value;
   const mine = { id, about: inWords(document), effort, revision };
-  const question = { do: 'plan', job: document, effort, words: settings.value.words };
+  const question = { do: 'plan', job: unpriced(document), effort, words: settings.value.words };
   asking.value = mine;
   try {
     const reply = await ask(question, { replaces: 'plan', hear: (told) => hear(mine, told) });

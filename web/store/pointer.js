@@ -38,7 +38,7 @@ export function pathOf(job, pointer) {
 
 // The kind of place a path names: "/cushions/c2/insert/width" is "/cushions/*/insert/width".
 const IS_NUMBER = /^\d+$/;
-const LISTS = new Set(['cushions', 'cloths', 'motifs', 'flaws']);
+const LISTS = new Set(['cushions', 'cloths', 'motifs', 'flaws', 'items']);
 
 // Whether every list entry on the way of a path is there; a field itself may well be unset.
 export function isReachable(job, path) {

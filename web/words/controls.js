@@ -22,6 +22,10 @@
 //   text      a text box of the field's name
 //   money     keys "1", "point"…
 //   percent   the same keys; 3 is stored as "0.03"
+//   rate      the same keys; 50 is stored as "50 %"
+//   number    the same keys
+//   flag      radio buttons named by `options`
+//   cloths    a toggle for each cloth: "{cloth} is the client's"
 //   length    radio buttons named by `options`, or "Another length" and the tape's keys
 // "Done" closes an entry, "Leave out" empties the field. A field with `view` is taken on the station itself, without a
 // sheet: there "Next: …" goes on and "Back" returns to the list. Second readings are reached by "Read again" beside the
@@ -59,6 +63,7 @@ export const controls = {
     cloth: ['link', 'Cloth'],
     cut: ['link', 'Cut'],
     make: ['link', 'Make'],
+    price: ['link', 'Price'],
     done: ['button', 'Done'],
     leaveOut: ['button', 'Leave out'],
     otherLength: ['radio', 'Another length'],
@@ -117,6 +122,14 @@ export const controls = {
     done: ['button', 'Done: {step}'],
     facts: ['button', 'The sheet'],
     paper: ['button', 'Workroom sheet Save as PDF'],
+  },
+  price: {
+    addItem: ['button', 'Add to the bill'],
+    removeItem: ['button', 'Remove {item}'],
+    keep: ['button', 'Keep these rates for new jobs'],
+    change: ['button', 'Change: {field}'],
+    left: ['button', 'What stays with you'],
+    isClients: ['button', '{cloth} is the client’s'],
   },
   settings: {
     words: ['radio', { 'en-GB': 'British', 'en-US': 'American' }],
@@ -194,6 +207,29 @@ const layers = (called) => Object.fromEntries(Object.entries(called).flatMap(([l
     [`${at}/joined`, { name: `${name} joined`, kind: 'choice', usual: 'none', after: 'cloth', options: JOINED }],
   ];
 }));
+
+const byLength = { ft: 'One foot', yd: 'One yard', m: 'One metre' };
+
+// The minutes of a piece of work, and the length they are for where it goes by the length.
+const minutes = (isByLength) => ([name, called]) => [
+  [`/quote/operations/${name}/minutes`, { name: `${called}, minutes`, kind: 'number', unit: 'min' }],
+  ...(isByLength ? [[`/quote/operations/${name}/per`, { name: `${called}, for each`, kind: 'choice',
+    after: `/quote/operations/${name}/minutes`, options: byLength }]] : []),
+];
+
+const paidFor = (isByLength) => ([name, called]) => [
+  [`/quote/prices/${name}/amount`, { name: `Price of ${called}`, kind: 'money' }],
+  ...(isByLength ? [[`/quote/prices/${name}/per`, { name: `Price of ${called} is for`, kind: 'choice', usual: 'each',
+    after: `/quote/prices/${name}/amount`, options: { each: 'Each one', ...byLength } }]] : []),
+];
+
+const extra = ([name, called]) => [
+  [`/quote/extras/${name}/on`, { name: called, kind: 'flag', options: { true: 'Charged in this job', false: 'Not charged' } }],
+  [`/quote/extras/${name}/amount`, { name: `${called}, each cover`, kind: 'money' }],
+  [`/quote/extras/${name}/rate`, { name: `${called}, part of the work`, kind: 'rate' }],
+];
+
+const all = (make, called) => Object.fromEntries(Object.entries(called).flatMap(make));
 
 const on = (station, fields) =>
   Object.fromEntries(Object.entries(fields).map(([path, field]) => [path, { station, ...field }]));
@@ -378,5 +414,52 @@ export const fields = {
     '/cloths/*/price/amount': { name: 'Price', kind: 'money' },
     '/cloths/*/price/per': { name: 'Price is for', kind: 'choice', options: { yd: 'One yard', m: 'One metre' } },
     '/cloths/*/price/currency': { name: 'Currency', kind: 'currency' },
+  }),
+  ...on('price', {
+    '/quote/currency': { name: 'Currency of the price', kind: 'currency' },
+    '/quote/rates/hour': { name: 'An hour of work', kind: 'money' },
+    '/quote/rates/overhead': { name: 'Workroom costs in an hour', kind: 'money' },
+    '/quote/rates/handling/amount': { name: 'Handling the client’s cloth', kind: 'money' },
+    '/quote/rates/handling/per': { name: 'Handling is for', kind: 'choice', after: '/quote/rates/handling/amount',
+      options: { yd: 'One yard', m: 'One metre' } },
+    '/quote/rates/travel/amount': { name: 'The way', kind: 'money' },
+    '/quote/rates/travel/per': { name: 'The way is for', kind: 'choice', after: '/quote/rates/travel/amount',
+      options: { mi: 'One mile', km: 'One kilometre' } },
+    ...all(minutes(false), { consult: 'Consult and measure', order: 'Order and check a cloth' }),
+    ...all(minutes(true), { press_cloth: 'Press the cloth' }),
+    ...all(minutes(false), { square: 'Square the ends', place: 'Place the pattern', cut: 'Cut out' }),
+    ...all(minutes(true), { overlock: 'Overlock', make_piping: 'Make the piping', attach_piping: 'Attach piping or trim',
+      frill: 'Gather and attach a frill' }),
+    ...all(minutes(false), { zip: 'Put in a zip', close: 'Make another closure' }),
+    ...all(minutes(true), { make_up: 'Make up' }),
+    ...all(minutes(false), { corners: 'Trim and turn a corner', fill: 'Fill', press: 'Press what is made', label: 'Sew in a label',
+      pack: 'Pack', deliver: 'Deliver', fit: 'Fit at the client’s' }),
+    ...all(paidFor(false), { thread: 'thread', needle: 'needles' }),
+    ...all(paidFor(true), { zip: 'zips', trim: 'trim', cord: 'piping cord' }),
+    ...all(paidFor(false), { buttons: 'buttons' }),
+    ...all(paidFor(true), { ties: 'tape for ties' }),
+    ...all(paidFor(false), { label: 'labels', pad: 'pads', filling: 'filling for a pad' }),
+    '/quote/markup/cloth': { name: 'Mark-up on cloth', kind: 'rate' },
+    '/quote/markup/materials': { name: 'Mark-up on other materials', kind: 'rate' },
+    '/quote/markup/work': { name: 'Mark-up on work', kind: 'rate' },
+    '/quote/client_cloths': { name: 'The client’s own cloth', kind: 'cloths' },
+    ...all(extra, { piping: 'Extra for piping', matching: 'Extra for matching', velvet: 'Extra for velvet',
+      contrast: 'Extra for contrast', rush: 'Rush' }),
+    '/quote/items/*/text': { name: 'What it is', kind: 'text' },
+    '/quote/items/*/amount': { name: 'What one costs', kind: 'money' },
+    '/quote/items/*/count': { name: 'How many of it', kind: 'count' },
+    '/quote/items/*/kind': { name: 'It is', kind: 'choice', usual: 'bought', options: { bought: 'Bought for the job', work: 'Work' } },
+    '/quote/travel/distance': { name: 'There and back', kind: 'number' },
+    '/quote/travel/trips': { name: 'How many trips', kind: 'count', after: '/quote/travel/distance' },
+    '/quote/minimum': { name: 'Minimum charge', kind: 'money' },
+    '/quote/discount/rate': { name: 'Discount, part of all', kind: 'rate' },
+    '/quote/discount/amount': { name: 'Discount, amount', kind: 'money' },
+    '/quote/tax/rate': { name: 'Tax', kind: 'rate' },
+    '/quote/tax/included': { name: 'Prices entered here', kind: 'flag', after: '/quote/tax/rate',
+      options: { false: 'Are without the tax', true: 'Have the tax in them' } },
+    '/quote/tax/rounding': { name: 'Tax is rounded', kind: 'choice', usual: 'document', after: '/quote/tax/rate',
+      options: { document: 'Once for all lines', line: 'Line by line' } },
+    '/quote/deposit/materials': { name: 'Deposit, of the materials', kind: 'rate', usual: '100 %' },
+    '/quote/deposit/making': { name: 'Deposit, of all else', kind: 'rate', usual: '50 %' },
   }),
 };

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from plumpline.fields import JOB, QUOTE, VERSION, Field
+from plumpline.fields import JOB, VERSION, Field
 
 Schema = dict[str, Any]
 
@@ -75,7 +75,7 @@ def _value(field: Field) -> Schema:
     if field.kind == "ids":
         return {"type": "array", "items": {"type": "string", "minLength": 1}}
     if field.kind == "apart":
-        return _object(QUOTE)
+        return _object(field.fields)
     return {"type": "string", "minLength": 0 if field.kind == "text" else 1, **_note(field)}
 
 

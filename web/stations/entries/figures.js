@@ -23,8 +23,12 @@ export function CountEntry({ at, label, value }) {
     onInput=${(next) => setOrClear(at, next || '')} />`;
 }
 
+// Beside the price of a cloth stands its currency; all of a job's price is in one.
+const currencyOf = (at) => valueAt(job.value, `${parentOf(at)}/currency`)
+  ?? (at.startsWith('/quote/') ? valueAt(job.value, '/quote/currency') : undefined) ?? settings.value.currency;
+
 export const MoneyEntry = ({ at, label, value }) => html`<${MoneyPad} label=${label} value=${value ?? ''} ask=${ask}
-  currency=${valueAt(job.value, `${parentOf(at)}/currency`) ?? settings.value.currency} decimals=${MOST_DECIMALS}
+  currency=${currencyOf(at)} decimals=${MOST_DECIMALS}
   onInput=${(next) => setOrClear(at, next)} />`;
 
 // Hundredths are typed as an amount is; the text on the pad is kept apart, so that "3." can become "3.5".

@@ -10,7 +10,7 @@ import { CushionPicture } from '../measure/picture.js';
 import { MOST_SIDES, OUTLINES, begunAs, isTaped, named, outlineAt, sideName, tapedAcross, turnedAt, waysAcross, withSides } from '../outlines.js';
 import { setField } from '../setting.js';
 
-function Toggles({ label, hint, options, onToggle }) {
+export function Toggles({ label, hint, options, onToggle }) {
   return html`<div class="field" role="group" aria-label=${label}>
     <span class="field-label">${label}</span>${hint && html`<p class="field-hint">${hint}</p>`}
     <div class="toggles">${options.map(({ name, text, on, value }) => html`<button key=${text} type="button" class="toggle"
