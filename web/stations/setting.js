@@ -9,7 +9,7 @@ import { closedAt } from './shown.js';
 // The field that gives its group a meaning: without it the group goes, and the group cannot be without it.
 const HEADS = [
   [/\/closure\/\w+$/, 'kind', () => 'hand-sewn'],
-  [/\/corners\/\w+$/, 'kind', () => 'tapered'],
+  [/\/cover\/corners\/\w+$/, 'kind', () => 'tapered'],
   [/\/edge\/\w+$/, 'kind', () => 'trimmed'],
   [/\/made\/\w+$/, 'kind', () => 'border'],
   [/\/(rates\/handling\/amount|operations\/(press_cloth|overlock|make_piping|attach_piping|frill|make_up)\/minutes)$/, 'per',
