@@ -6,6 +6,7 @@ from functools import lru_cache
 from typing import Any
 
 from plumpline.cloth import to_buy
+from plumpline.counter import counter_lines
 from plumpline.cushions.edging import frill_of
 from plumpline.cushions.filling import filling_of
 from plumpline.cushions.made import Made
@@ -170,10 +171,13 @@ def _piece_answer(piece: Piece, job: Job) -> Json:
     }
 
 
-def cloth_answer(planned: ClothPlan, job: Job, check: str | None = None, piece: Json | None = None) -> Json:
+def cloth_answer(
+    planned: ClothPlan, job: Job, check: str | None, tipping: list[Json], piece: Json | None = None
+) -> Json:
     """One entry of `cloths`: the lay plan, the length to ask for, what it costs, and why, a `check` at the end.
 
-    `piece` says whether the length in hand is enough.
+    `tipping` are its tipping points, none before they were looked for; `piece` says whether the length in hand is
+    enough.
     """
     cloth, units, plan = planned.cloth, job.units, planned.plan
     return {
@@ -201,6 +205,8 @@ def cloth_answer(planned: ClothPlan, job: Job, check: str | None = None, piece: 
         "straight": _straight(planned, job),
         "offcuts": left_answer(offcuts(planned, plan, planned.buy, HABITS[units].narrowest), units),
         "motif_points": motif_points(planned, plan),
+        "tipping": tipping,
+        "counter": [{"text": line} for line in counter_lines(planned, job, tipping)],
         "working": [{"text": line} for line in [*cloth_working(planned, job), *([check] if check else [])]],
         **({"piece": piece} if piece else {}),
     }

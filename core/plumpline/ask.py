@@ -145,7 +145,7 @@ class PlanSession:
         self.slices = self._plan(wanted["job"], wanted.get("effort", "full"))
         self._planning: Planning | None = None
         self._end: Json | None = None
-        self._told: list[tuple[int, int]] = []
+        self._told: tuple[list[tuple[int, int]], int] = ([], 0)
 
     def _plan(self, job: Any, effort: Effort) -> Slices[Json]:
         try:
@@ -168,7 +168,7 @@ class PlanSession:
 
         `news` says whether `reply` has an answer now that it did not have when it was last asked.
         """
-        found = self._planning.lengths if self._planning else []
+        found = self._planning.stage if self._planning else ([], 0)
         told = self._planning.progress() if self._planning else {"thousandths": 0, "cloths": []}
         return write_json({**told, "news": found != self._told})
 
@@ -179,7 +179,7 @@ class PlanSession:
         """
         while not (self._planning and self._planning.lengths) and self.step():
             pass
-        self._told = self._planning.lengths if self._planning else []
+        self._told = self._planning.stage if self._planning else ([], 0)
         if self._end is None and self._planning:
             return write_json(_worded(self._wanted, {"ok": self._planning.answer(), "unfinished": True}))
         return write_json(self._end)

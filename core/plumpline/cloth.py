@@ -91,6 +91,17 @@ def needed(cloth: Cloth, laid: int, repeats: int) -> int:
     return int(-(-(laid + cloth.squaring) / (1 - along) // 1)) + repeats * cloth.repeat_along
 
 
+def most_laid(cloth: Cloth, bought: int, repeats: int) -> int:
+    """The longest that may be laid on the table from `bought` nm, in nm: `needed` the other way round."""
+    along = lost_before_cutting(cloth)[1]
+    return int((bought - repeats * cloth.repeat_along) * (1 - along) // 1) - cloth.squaring
+
+
+def narrowest_width(cloth: Cloth, usable: int) -> int:
+    """The least true width, in nm, that has `usable` nm on the table: `lay_out` the other way round."""
+    return 2 * cloth.selvedge + int(-(-usable / (1 - lost_before_cutting(cloth)[0]) // 1))
+
+
 def to_buy(cloth: Cloth, length: int) -> int:
     """`length` nm up to the shop's next selling step."""
     return -(-length // cloth.sold_by) * cloth.sold_by

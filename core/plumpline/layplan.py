@@ -67,6 +67,11 @@ def hangs_on_start(cloth: Cloth, pieces: tuple[Piece, ...]) -> bool:
     return bool(cloth.repeat_along) and any(piece.face.pattern == "centred" for piece in pieces)
 
 
+def repeats_added(cloth: Cloth, pieces: tuple[Piece, ...]) -> int:
+    """How many whole repeats are bought for not knowing where the first cut falls."""
+    return 1 if cloth.start == "unknown" and _depends_on_start(cloth, pieces) else 0
+
+
 def extent_across(piece: Piece, cloth: Cloth) -> int:
     """How far the piece reaches across the cloth as its pattern points, in nm."""
     return (piece.aside if cloth.lies_aside else piece.upright)[0]
@@ -104,7 +109,7 @@ class ClothPlanner:
         self._laid = lay_out(cloth, cloth.width or 0)
         self._strip = strip_of(cloth, pieces, self._laid)
         self._piping = tuple(piping_of(one, self._laid.usable) for one in strips)
-        self._repeats = 1 if cloth.start == "unknown" and hangs_on_start(cloth, pieces) else 0
+        self._repeats = repeats_added(cloth, pieces)
         self._work = work
         self._budgets = Budget(work), Budget(work)
         self._straight = before.straight if before else None
@@ -117,6 +122,12 @@ class ClothPlanner:
         """How much of the work is done, from 0 to 1."""
         straight, other = (min(budget.spent, self._work) for budget in self._budgets)
         return Fraction(1) if self._ended else Fraction(straight + other, 2 * self._work)
+
+    @property
+    def spent(self) -> int:
+        """The counted work done so far."""
+        straight, other = self._budgets
+        return straight.spent + other.spent
 
     @property
     def lengths(self) -> tuple[int, int]:
@@ -216,6 +227,12 @@ def _rank(plan: Plan) -> tuple[int, int]:
 def plan_cloth(cloth: Cloth, pieces: tuple[Piece, ...], strips: tuple[Strips, ...], work: int) -> Slices[ClothPlan]:
     """The best plan found for `pieces` and `strips` on `cloth`, and by straight cuts, within `work` units each."""
     return ClothPlanner(cloth, pieces, strips, work).steps()
+
+
+def strip_with_piping(cloth: Cloth, pieces: tuple[Piece, ...], strips: tuple[Strips, ...]) -> Strip:
+    """All that is cut from a cloth in the engine's words."""
+    laid = lay_out(cloth, cloth.width or 0)
+    return replace(strip_of(cloth, pieces, laid), piping=tuple(piping_of(one, laid.usable) for one in strips))
 
 
 def piping_of(strips: Strips, usable: int) -> Piping:

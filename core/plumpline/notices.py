@@ -25,7 +25,7 @@ Notice = dict[str, Any]
 Document = dict[str, Any]
 
 _LEVELS = ("stop", "warn", "info")
-# So many times the bare area of the panels is more than any pattern explains.
+# So many times the bare area of the panels, or more, is more than any pattern explains.
 _FAR_ABOVE = 5
 
 
@@ -85,16 +85,29 @@ def _label_and_tape(cover: Made, job: Job) -> Iterator[Notice]:
 def cloth_notices(planned: ClothPlan, job: Job) -> Iterator[Notice]:
     """What is worth saying about one cloth without planning anything else."""
     yield from _larger_than_repeat(planned)
-    area = 0
+    yield from _far_above(planned, job)
+
+
+def _far_above(planned: ClothPlan, job: Job) -> Iterator[Notice]:
+    """A length that is many times what the panels fill is questioned, at the field that is most likely to be wrong.
+
+    Panels that lie in one row take the length of one of them, whatever is left beside them: that is no slip.
+    """
+    area, longest = 0, 0
     for piece in planned.pieces:
         area += piece.width * piece.length * piece.count
+        longest = max(longest, piece.length)
     for strips in planned.strips:
         area += strips.width * strips.length * strips.count
     floor = area // planned.laid.usable
-    if planned.plan.length > _FAR_ABOVE * floor:
-        laid, bare = (write_length(nm, job.units) for nm in (planned.plan.length, floor))
-        text = f"The panels alone would fill {bare}, yet {laid} are laid: check the measures and the repeat."
-        yield notice("warn", "far-above-the-floor", planned.cloth.at, text)
+    if planned.plan.length < _FAR_ABOVE * floor or planned.plan.length <= longest:
+        return
+    bound = planned.cloth.repeat_along and any(piece.face.pattern != "free" for piece in planned.pieces)
+    laid, bare = (write_length(nm, job.units) for nm in (planned.plan.length, floor))
+    text = f"The panels alone would fill {bare}, yet {laid} are laid: check the measures"
+    field = "repeat/along" if bound else "width"
+    text += f" and {'the repeat' if bound else 'the width of the cloth'}."
+    yield notice("warn", "far-above-the-floor", f"{planned.cloth.at}/{field}", text)
 
 
 def _larger_than_repeat(planned: ClothPlan) -> Iterator[Notice]:

@@ -20,16 +20,20 @@ from plumpline.other_ways import OtherWay, other_ways
 from plumpline.prepared import Prepared, prepare
 from plumpline.problems import JobError, Problem
 from plumpline.shopping import material_answer, materials, shopping_list
+from plumpline.tipping import tips
 from plumpline.version import __version__
 from plumpline.workroom import sheet_answer, sheets
 
 Effort = Literal["quick", "full"]
 
-# "full" may cost forty times the counted work of "quick": half of it for the plan and its straight twin, the rest
-# for the ways out, each of which is planned quickly.
+# "full" may cost forty times the counted work of "quick", which is one amount for the plan and one for its straight
+# twin: half of it for these two, fifteen parts for the ways out, each of which is planned quickly, and for the tipping
+# points the rest and what the plans did not need.
+_QUICKLY = 2 * QUICK_WORK
 _FULL_WORK = 20 * QUICK_WORK
 _PIECE_WORK = 8 * QUICK_WORK
-_FOR_PLANS = Fraction(4, 5)  # so much of the time goes by before the ways out, as far as progress tells
+_WORK_FOR_TIPS, _MOST_FOR_TIPS = 5 * _QUICKLY, 10 * _QUICKLY
+_FOR_PLANS = Fraction(3, 5)  # so much of the time goes by before the ways out, as far as progress tells
 
 _MOST_PANELS = 3000
 _NO_COVER = Problem("/cushions", "missing-field", "There is no cover in this job yet: add one.")
@@ -71,7 +75,10 @@ class Planning:
         # What each length in hand makes, by its cloth, and how else it would do.
         self._in_hand: dict[str, InHand] = {}
         self._other_ways: dict[str, list[OtherWay]] = {}
-        self._with_ways_out = 0
+        # The tipping points of each cloth, as far as they were looked for.
+        self._tips: dict[str, list[dict[str, Any]]] = {}
+        # What was done for each cloth after its plan: the ways out, then the tipping points.
+        self._afterwards = 0
 
     def steps(self) -> Slices[dict[str, Any]]:
         """Plan slice by slice: the answer in the end."""
@@ -79,6 +86,10 @@ class Planning:
         if self.effort == "full":
             for number, planner in enumerate(self._planners):
                 yield from self._look_for_ways_out(number, planner.plan())
+                self._afterwards += 1
+            for planner in self._planners:
+                yield from self._look_for_tips(planner)
+                self._afterwards += 1
         return self.answer()
 
     def plans(self) -> Slices[None]:
@@ -133,7 +144,15 @@ class Planning:
         check = yield from by_the_chart(planned, known.units, QUICK_WORK)
         self._checks |= {planned.cloth.id: check} if check else {}
         self._said[number] = said
-        self._with_ways_out = number + 1
+
+    def _look_for_tips(self, planner: ClothPlanner) -> Slices[None]:
+        work = min(_MOST_FOR_TIPS, _WORK_FOR_TIPS + max(0, 2 * _FULL_WORK - planner.spent))
+        self._tips[planner.cloth.id] = yield from tips(self.prepared.job, planner.plan(), work)
+
+    @property
+    def stage(self) -> tuple[list[tuple[int, int]], int]:
+        """What `answer` depends on: once it differs, there is more to tell."""
+        return self.lengths, len(self._tips)
 
     @property
     def lengths(self) -> list[tuple[int, int]]:
@@ -159,7 +178,7 @@ class Planning:
         laid = Fraction(0)
         for planner in self._planners:
             laid += planner.share_done
-        done = laid * _FOR_PLANS + self._with_ways_out * (1 - _FOR_PLANS)
+        done = laid * _FOR_PLANS + Fraction(self._afterwards, 2) * (1 - _FOR_PLANS)
         return done / max(1, len(self._planners))
 
     def answer(self) -> dict[str, Any]:
@@ -170,8 +189,14 @@ class Planning:
         planned = [planner.plan() for planner in self._planners]
         for one in planned:
             said += self._notices_of_piece(one)
-        pieces = {one.cloth.id: self._piece(one) for one in planned}
-        return {**_answer(self.prepared, planned, said, self._checks, pieces), "workroom": self._workroom}
+        cloths = [self._cloth(one) for one in planned]
+        return {**_answer(self.prepared, planned, cloths, said), "workroom": self._workroom}
+
+    def _cloth(self, planned: ClothPlan) -> dict[str, Any]:
+        id_ = planned.cloth.id
+        return cloth_answer(
+            planned, self.prepared.job, self._checks.get(id_), self._tips.get(id_, []), self._piece(planned)
+        )
 
     def _notices_of_piece(self, planned: ClothPlan) -> list[notices.Notice]:
         found = self._in_hand.get(planned.cloth.id)
@@ -225,11 +250,7 @@ def _first_notices(planned: ClothPlan, prepared: Prepared) -> list[notices.Notic
 
 
 def _answer(
-    prepared: Prepared,
-    planned: list[ClothPlan],
-    said: list[notices.Notice],
-    checks: dict[str, str],
-    pieces: dict[str, dict[str, Any] | None],
+    prepared: Prepared, planned: list[ClothPlan], cloths: list[dict[str, Any]], said: list[notices.Notice]
 ) -> dict[str, Any]:
     job = prepared.job
     said += [notices.question(problem) for problem in job.questions]
@@ -243,9 +264,7 @@ def _answer(
         "units": job.units,
         "cushions": [cover_answer(cover, job) for cover in prepared.covers],
         "pieces": [piece for cover in prepared.covers for piece in pieces_answer(cover, job)],
-        "cloths": [
-            cloth_answer(one, job, checks.get(one.cloth.id), pieces.get(one.cloth.id)) for one in planned
-        ],
+        "cloths": cloths,
         "materials": [material_answer(material) for material in bought],
         "shopping": shopping_list(bought, planned, job),
         "notices": notices.in_order(said),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from plumpline.cloth import lay_out
@@ -47,8 +48,12 @@ class Prepared:
 def prepare(document: object) -> Prepared | list[Problem]:
     """The job of a document worked out as far as its pieces, or every problem where there is no job in it."""
     job, problems = read_job(document)
-    if job is None:
-        return problems
+    return problems if job is None else worked_out(job, problems)
+
+
+def worked_out(job: Job, known: Sequence[Problem] = ()) -> Prepared:
+    """A job as far as its pieces, with the problems `known` so far and those of the covers and the cloths."""
+    problems = list(known)
     covers: list[Made] = []
     waiting = set(job.unsure)
     for cushion in job.cushions:

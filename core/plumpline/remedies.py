@@ -19,7 +19,7 @@ from plumpline.pieces import Piece
 from plumpline.prepared import Prepared, prepare
 
 # How many seams are tried at most, so that a job of many sizes costs no more than one of few.
-_MOST_TRIALS = 6
+_MOST_TRIALS = 4
 _MOST_ABREAST = 4
 
 

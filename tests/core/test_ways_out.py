@@ -137,8 +137,33 @@ def test_a_length_many_times_the_bare_area_is_questioned():
         motifs=[{"id": "m1", "across": "27 in", "along": "0 in"}],
         start="choose",
     )
-    said = notices(job(covers(2, "17 in", "17 in", pattern="centred", motif="m1"), print_))
-    assert "check the measures and the repeat" in said["far-above-the-floor"]["text"]
+    said = notices(job(covers(2, "17 in", "17 in", pattern="centred", motif="m1"), print_))["far-above-the-floor"]
+    assert "check the measures and the repeat" in said["text"]
+    assert said["at"] == "/cloths/0/repeat/along"
+
+
+def test_cloth_far_wider_than_the_panels_is_questioned_at_its_width_from_five_times_their_area_on():
+    # Ten panels 31 x 6 in fill 310 / w inches for each of their 6; one to a row they take 60. On 150 in usable all but
+    # four of five columns stay empty where a motif may lie only once in 150 in: 60 >= 5 x 12.4 is not; on 155 it is.
+    def print_(width):
+        return cloth(
+            width,
+            repeat={"across": "150 in", "along": "0 in"},
+            motifs=[{"id": "m1", "across": "70 in", "along": "0 in"}],
+            start="choose",
+        )
+
+    entry = covers(5, "30 in", "5 in", pattern="centred", motif="m1")
+    assert "far-above-the-floor" not in notices(job(entry, print_("150 in")))
+    said = notices(job(entry, print_("155 in")))["far-above-the-floor"]
+    assert said["at"] == "/cloths/0/width"
+    assert "the width of the cloth" in said["text"]
+
+
+def test_a_single_row_is_as_long_as_its_panels_and_no_slip():
+    # Two panels of 8 in on 60 in: 8 in laid, 2 2/15 in by the area.
+    document = job(covers(1, "4 in", "7 in"), cloth("60 in"))
+    assert "far-above-the-floor" not in notices(document)
 
 
 def test_stops_come_first_then_ways_out_then_warnings():

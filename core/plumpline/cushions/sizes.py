@@ -30,7 +30,7 @@ def size_up(
     if problems:
         return problems
     fit = fit_of(cushion, job, names)
-    fitted = _finished_size(cushion, fit)
+    fitted = _finished_size(cushion, fit, job.larger)
     finished = Measures(fitted.named + cushion.insert.size.only(as_it_is).named)
     return _nothing_left(cushion, job, fit, fitted) or Sized(fit, finished)
 
@@ -59,13 +59,15 @@ def _contradictions(cushion: Cushion, names: tuple[str, ...]) -> list[Problem]:
     return problems
 
 
-def _finished_size(cushion: Cushion, fit: Fit) -> Measures:
-    """What was measured, less the clearance of an opening or the fit."""
-    insert = cushion.insert
+def _finished_size(cushion: Cushion, fit: Fit, larger: int) -> Measures:
+    """What was measured, less the clearance of an opening or the fit, and as much `larger` as is asked."""
+    insert, off = cushion.insert, fit.by.lengths
     if cushion.size_from == "finished":
-        return insert.size.only(fit.by.names)
-    off = (insert.clearance if insert.measured == "opening" else by for by in fit.by.lengths)
-    return Measures(tuple((name, insert.size[name] - less) for name, less in zip(fit.by.names, off, strict=True)))
+        off = (0,) * len(off)
+    elif insert.measured == "opening":
+        off = (insert.clearance,) * len(off)
+    sizes = zip(fit.by.names, off, strict=True)
+    return Measures(tuple((name, insert.size[name] - less + larger) for name, less in sizes))
 
 
 def _nothing_left(cushion: Cushion, job: Job, fit: Fit, finished: Measures) -> list[Problem]:

@@ -14,7 +14,9 @@ from plumpline.problems import Problem
 class Job:
     """A whole job, the questions its readings raise, and the cloths (by id) that something unread lies on.
 
-    `fits` is the workroom's own rule of fit: how much smaller than its pad a cover is made, in nm by filling.
+    `fits` is the workroom's own rule of fit: how much smaller than its pad a cover is made, in nm by filling. Every
+    cover is to come out `larger` by so many nm over each whole measure than its own measures say: 0 in every document,
+    and another amount where it is asked what a size costs.
     """
 
     id: str
@@ -25,6 +27,7 @@ class Job:
     cloths: tuple[Cloth, ...]
     questions: tuple[Problem, ...]
     unsure: frozenset[str]
+    larger: int = 0
 
     def cloth(self, id_: str) -> Cloth:
         """The cloth of that id; the reader has made sure that there is one."""
