@@ -51,20 +51,20 @@ function Head({ station, field }) {
     <${Sign} name="back" word="job.back" onPress=${back} />
     <div class="screen-title"><h1 class="job-name">${title}</h1>${note && html`<p class="screen-note job-name">${note}</p>`}</div>
     ${undone.length > 0 && html`<${Sign} name="redo" word="job.redo" onPress=${redo} />`}
-    ${station === 'cut' && html`<${SunSwitch} />`}
+    ${['cut', 'counter'].includes(station) && html`<${SunSwitch} />`}
     ${done.length > 0 && html`<${Sign} name="undo" word="job.undo" onPress=${undo} />`}
   </header>`;
 }
 
 export function JobScreen() {
   const { station, field } = place.value;
-  const { Screen } = stations.find(({ id }) => id === station) ?? stations[0];
+  const { Screen, within } = stations.find(({ id }) => id === station) ?? stations[0];
   const open = field && isField(field) && !isView(field) && isReachable(job.value, field) ? field : null;
   return html`<div class="screen job-screen">
     <${Head} station=${station} field=${field} />
-    <nav class="stations" aria-label=${say('job.stations')}>
-      ${stations.map(({ id }) => html`<${Tab} key=${id} station=${id} current=${id === station} />`)}
-    </nav>
+    ${!within && html`<nav class="stations" aria-label=${say('job.stations')}>
+      ${stations.filter((one) => !one.within).map(({ id }) => html`<${Tab} key=${id} station=${id} current=${id === station} />`)}
+    </nav>`}
     <${SaveTrouble} />
     <${Screen} field=${field} />
     ${open && html`<${EntrySheet} key=${open} at=${open} />`}

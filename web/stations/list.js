@@ -1,8 +1,10 @@
-// The stations in the order they are walked. A new station is one folder and one row here.
+// The stations in the order they are walked. A new station is one folder and one row here. One `within` another has no
+// tab of its own: it is reached from there.
 import { Measure } from './measure/measure.js';
 import { Cover } from './cover/cover.js';
 import { Cloth } from './cloth/cloth.js';
 import { Cut } from './cut/cut.js';
+import { Counter } from './counter/counter.js';
 import { Make } from './make/make.js';
 import { Price } from './price/price.js';
 
@@ -11,6 +13,7 @@ export const stations = [
   { id: 'cover', Screen: Cover },
   { id: 'cloth', Screen: Cloth },
   { id: 'cut', Screen: Cut },
+  { id: 'counter', Screen: Counter, within: 'cut' },
   { id: 'make', Screen: Make },
   { id: 'price', Screen: Price },
 ];

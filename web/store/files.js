@@ -106,3 +106,18 @@ export async function shareFile(file) {
     throw error;
   }
 }
+
+// Hands a text to whatever the phone sends messages with, or copies it where there is no share sheet.
+// {outcome: 'shared' | 'left' | 'copied' | 'failed', reason?}
+export async function shareText(text) {
+  try {
+    if (navigator.share) {
+      await navigator.share({ text });
+      return { outcome: 'shared' };
+    }
+    await navigator.clipboard.writeText(text);
+    return { outcome: 'copied' };
+  } catch (error) {
+    return error.name === 'AbortError' ? { outcome: 'left' } : { outcome: 'failed', reason: error.message };
+  }
+}

@@ -116,6 +116,13 @@ export const controls = {
     whichCovers: ['row', 'Which covers'],
     shareNow: ['button', 'Share the file now'],
   },
+  counter: {
+    open: ['button', 'At the counter'],
+    check: ['button', '{check} {value}'],
+    cloth: ['button', '{cloth}'],
+    show: ['button', 'Show or send'],
+    send: ['button', 'Send'],
+  },
   make: {
     cushion: ['button', '{cushion}'],
     step: ['checkbox', '{step}'],

@@ -61,5 +61,7 @@ export function Cloth({ field }) {
       </div>
       <${ClothTools} cloth=${cloth} onAdd=${addCloth} />
     </main>
-    <${NextBar} step=${next} />`;
+    <${NextBar} step=${next}>
+      <button type="button" class="button" onClick=${() => go(inJob(openJob.value.id, 'counter', cloth))}>${say('counter.open')}</button>
+    <//>`;
 }

@@ -1,8 +1,8 @@
 // Cut: the length to ask for, how it comes about, and the lay plan with its cuts in order.
-import { html, useEffect, useRef } from '../../parts/html.js';
-import { answer, isCurrent, wantsFull } from '../../store/answers.js';
+import { html, useRef } from '../../parts/html.js';
+import { answer, isCurrent } from '../../store/answers.js';
 import { job, openJob } from '../../store/session.js';
-import { inJob, moveTo } from '../../store/place.js';
+import { go, inJob, moveTo } from '../../store/place.js';
 import { say } from '../../words/words.js';
 import { Chooser } from '../chooser.js';
 import { Papers } from '../papers.js';
@@ -10,6 +10,7 @@ import { fullName } from '../catalogue.js';
 import { troubles } from '../problems.js';
 import { visit } from '../visit.js';
 import { Ask } from './ask.js';
+import { useFullPlan } from './full-plan.js';
 import { InHand } from './in-hand.js';
 import { Looking } from './looking.js';
 import { Notices } from './notices.js';
@@ -18,14 +19,6 @@ import { Shopping } from './shopping.js';
 import { State } from './state.js';
 import { Troubles } from './troubles.js';
 import { Why } from './why.js';
-
-// While Cut is looked at, the full plan is wanted.
-function useFullPlan() {
-  useEffect(() => {
-    wantsFull.value = true;
-    return () => { wantsFull.value = false; };
-  }, []);
-}
 
 // The cloths that have a plan, and the one of them that is looked at.
 function planned(cloths, field) {
@@ -41,6 +34,7 @@ function Answer({ field }) {
     <div class="column">
       ${cloths.map((entry) => html`<${Ask} key=${entry.cloth} cloth=${entry} several=${job.value.cloths.length > 1} />`)}
       <${State} />
+      <button type="button" class="button" onClick=${() => go(inJob(openJob.value.id, 'counter', chosen))}>${say('counter.open')}</button>
       ${cloths.map((entry) => html`<${InHand} key=${entry.cloth} cloth=${entry} several=${job.value.cloths.length > 1} />`)}
       <${Notices} />
       <${Shopping} />
