@@ -5,7 +5,7 @@ import re
 from typing import Any
 
 import pytest
-from handset import Phone, Site
+from handset import Site
 from maker import Maker
 from playwright.sync_api import Locator, Page, expect
 from test_looks import CUT_OFF, EXAMPLES, SMALL_TARGETS, bring_in
@@ -73,13 +73,13 @@ def test_every_tip_is_a_step_and_a_sentence_of_the_core(maker: Maker) -> None:
 
 
 def test_the_true_width_is_one_tap_away_and_answered_in_place_with_no_signal(
-    maker: Maker, site: Site, handset: Phone
+    maker: Maker, site: Site
 ) -> None:
     at_the_counter(maker)
     page = maker.page
     site.stop()
-    expect(check(page, "True width")).to_contain_text("54 in")
-    maker.touch(check(page, "True width"))
+    expect(check(page, "Width")).to_contain_text("54 in")
+    maker.touch(check(page, "Width"))
     maker.tape("53 in")
     maker.press("job.done")
     # Narrower than three panels of 18 in: two abreast, 108 in, 3 yd (by hand).
@@ -90,13 +90,12 @@ def test_the_true_width_is_one_tap_away_and_answered_in_place_with_no_signal(
     maker.choose("Any way")
     maker.press("job.done")
     expect(check(page, "Direction")).to_contain_text("Any way")
-    maker.touch(check(page, "Repeat along"))
+    maker.touch(check(page, "Repeat"))
     maker.tape("12 in")
     maker.press("job.done")
-    expect(check(page, "Repeat along")).to_contain_text("12 in")
+    expect(check(page, "Repeat")).to_contain_text("12 in")
     maker.press("job.back")
     expect(maker.find("job.cut")).to_have_attribute("aria-current", "page")
-    handset.forgive("Failed to load resource") if handset.faults else None
 
 
 def test_the_counter_is_one_tap_from_the_cloth_as_well(maker: Maker) -> None:
@@ -160,6 +159,3 @@ def test_it_fits_every_phone_in_every_light(maker: Maker, light: str, width: int
     assert page.evaluate("document.scrollingElement.scrollWidth") <= width
     assert page.evaluate(SMALL_TARGETS) == []
     assert page.evaluate(CUT_OFF) == []
-    if folder := __import__("os").environ.get("SHOTS"):
-        page.screenshot(path=f"{folder}/{width}-{light}.png")
-        page.screenshot(path=f"{folder}/{width}-{light}-full.png", full_page=True)

@@ -19,7 +19,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from plumpline.layout.places import MOTIF
-from plumpline.layout.strip import Panel, Placement, Plan, Strip
+from plumpline.layout.strip import Panel, Placement, Plan, Repeat, Strip
 
 MOST_MOVED = 400  # panels up to which it is looked at which lies behind which
 
@@ -131,12 +131,16 @@ def _block(strip: Strip, plan: Plan, panel: Panel, placed: Placement) -> Block:
     if not repeat.along:
         return Block(placed.x, placed.y, *size, fixed=columns)
     anchor, corners = _anchored(strip, plan, panel, placed)
-    for x, y in corners:
-        column, beside = divmod(placed.x - x, repeat.across) if repeat.across else (0, 0)
-        repeats, behind = divmod(placed.y - y - column * repeat.drop, repeat.along)
-        if not beside and not behind:
-            break
+    counted = (_counted(repeat, placed, x, y) for x, y in corners)
+    repeats = next(whole for whole, rest in counted if not rest)
     return Block(placed.x, placed.y, *size, anchor, repeats, columns)
+
+
+def _counted(repeat: Repeat, placed: Placement, x: int, y: int) -> tuple[int, bool]:
+    """How many repeats along the roll a panel stands from a corner it may have, and whether it is off that pattern."""
+    column, beside = divmod(placed.x - x, repeat.across) if repeat.across else (0, 0)
+    repeats, behind = divmod(placed.y - y - column * repeat.drop, repeat.along)
+    return repeats, bool(beside or behind)
 
 
 def _anchored(strip: Strip, plan: Plan, panel: Panel, placed: Placement) -> tuple[str, list[tuple[int, int]]]:

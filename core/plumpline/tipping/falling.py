@@ -128,13 +128,12 @@ class Falling:
                 if not leaps:
                     return Edge(known, trial, False, looked)
                 leaps = before - known > self.scale.fine
-            middle = (known + below) // 2
-            if below < middle < known:
-                looked = yield from self.trials.of(self.scale.cut(middle), buy, GLANCE)
-                if looked.keeps(buy):
-                    known, trial = max(above + 1, self.scale.reach(middle, looked)), looked
-                else:
-                    below = middle
+            middle = (known + min(below, known - 1)) // 2
+            looked = yield from self.trials.of(self.scale.cut(middle), buy, GLANCE)
+            if looked.keeps(buy):
+                known, trial = max(above + 1, self.scale.reach(middle, looked)), looked
+            else:
+                below = middle
 
     def _alike_within(self, low: int | None, high: int | None) -> bool:
         """Whether what is cut all through an interval is alike, so that a refutation at one end holds for all of it."""

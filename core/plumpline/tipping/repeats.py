@@ -101,7 +101,10 @@ class Repeats:
             if step < 0:
                 last = self._above_less(trial, at, last, buy)
             found = yield from self._less_within(start, last, buy)
-            less = found.trial if step > 0 and found.at > start else None
+            while step < 0 and found.trial is not None and found.at < start:
+                last = min(start, max(found.at + 1, self._above_less(found.trial, start, found.at, buy)))
+                found = yield from self._less_within(start, last, buy)
+            less = found.trial if found.at > start else None
             if less is not None:
                 return _End(found.at - 1, less, found.proven)
             proven = found.proven and found.trial is None
