@@ -69,7 +69,7 @@ def hangs_on_start(cloth: Cloth, pieces: tuple[Piece, ...]) -> bool:
 
 def repeats_added(cloth: Cloth, pieces: tuple[Piece, ...]) -> int:
     """How many whole repeats are bought for not knowing where the first cut falls."""
-    return 1 if cloth.start == "unknown" and _depends_on_start(cloth, pieces) else 0
+    return 1 if cloth.start == "unknown" and hangs_on_start(cloth, pieces) else 0
 
 
 def extent_across(piece: Piece, cloth: Cloth) -> int:
