@@ -100,7 +100,7 @@ def test_a_bay_window_bench_has_plates_of_its_outline_and_a_ring_of_its_sides():
 def test_a40_the_sides_of_the_bay_are_34_44_inches_and_stand_at_64_2_degrees():
     """Case A40: 90 in wide, 60 at the back, 31 deep: √(15² + 31²) = 34.44 in, and atan(31 / 15) = 64.2 degrees."""
     cover = made(of_corners(inches((0, 0), (90, 0), (75, 31), (15, 31))))
-    _, (x1, y1), (x2, y2), _ = cover.outline
+    _, (x1, y1), (x2, y2), _ = cover.outline.corners
     assert round(math.hypot(x2 - x1, y2 - y1) / IN, 2) == 34.44
     assert round(math.degrees(math.atan2(y2 - y1, x1 - x2)), 1) == 64.2
 
