@@ -16,9 +16,11 @@ The search is the same, yet one way may find in a second what the other does not
 
 Depth-first search repents its last steps and never its first, so a dive is given up after a few nodes for each panel
 (Gomes, Selman and Kautz, AAAI 1998) and the next starts from another order of equal fits, made by a few swaps from the
-order that left the least area unlaid. Sets of panels are bits of whole numbers, the first in the order the lowest. A
-node costs O(s) for a skyline of s steps, and O(m) operations on sums as long as the box is wide or long once no more
-than ``SHORT`` = m panels are left.
+order that left the least area unlaid. Few panels that must fill the box are given many more nodes, because there the
+search prunes best; and where all that may be had is a plan without waste, half of the dives try for that.
+
+Sets of panels are bits of whole numbers, the first in the order the lowest. A node costs O(s) for a skyline of s
+steps, and O(m) operations on sums as long as the box is wide or long once no more than ``SHORT`` = m panels are left.
 """
 
 from __future__ import annotations
@@ -45,6 +47,8 @@ PATIENCE = 20  # dives without progress before a new start
 NOISE = 0.3
 FINEST = 1 << 16  # units across or along above which sums are not looked at
 PARTS = (0, 1, 2, 4)  # how much shorter a dive tries to be: quarters of what may be had
+WHOLE = (0, 4, 1, 4)  # the same where a plan without waste may be had, of no more than ``MOST_WHOLE`` panels
+MOST_WHOLE = 50
 KEPT = 1 << 14  # answers about sums
 COUNTED = 16  # nodes between two counts of the work
 
@@ -326,6 +330,8 @@ class Dive:
                 fits = True
             if not along >> (target - y) & 1:
                 columns += width * (target - y - _fill(along, target - y))
+                if columns > spare:
+                    return -1
             if before > y:
                 behind = ys[j + 1] if j < last else target
                 if behind > y:
@@ -333,8 +339,10 @@ class Dive:
                         least, narrowest = width, j
                     if not across >> width & 1:
                         rows += (width - _fill(across, width)) * (min(before, behind) - y)
+                        if rows > spare:
+                            return -1
             before, left = y, right
-        return narrowest if fits and rows <= spare >= columns else -1
+        return narrowest if fits else -1
 
     def _moves(self, rest: Left, niche: int, room: int, before: int, behind: int, spare: int) -> list[int]:
         """The few best panels for a niche, the best last: those level with a wall first of those that fill it,
@@ -450,9 +458,12 @@ def _power(x: int, halves: int) -> float:
 def dive(search: Search, choices: Sequence[Choice]) -> Slices[None]:
     """Dive in turns under the given choices for targets from one unit to all that may be had below the best."""
     assert search.best is not None
+    desk = search.best.desk
+    is_whole = (search.best.at_least + desk.strip.gap) * desk.width == desk.area
+    parts = WHOLE if is_whole and sum(kind.qty for kind in desk.kinds) <= MOST_WHOLE else PARTS
     turns = [
         (Dives(search.desk(choice), way, search.random, search.budget, search.best.length), part)
-        for part, choice, way in product(PARTS, choices, WAYS)
+        for part, choice, way in product(parts, choices, WAYS)
     ]
     while not search.over:
         for dives, part in turns:

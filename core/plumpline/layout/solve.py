@@ -102,7 +102,7 @@ class Planner:
         self.search = Search(strip, choices_of(strip), budget, self.random, self._report, enough)
         self.bounds = Bounds(strip, budget)
         self.proof: Bound | None = None
-        self.niche_beams: list[NicheBeam] = []
+        self.niche_beams: list[tuple[int, Measure, Wall, NicheBeam]] = []
 
     @property
     def length(self) -> int | None:
@@ -190,9 +190,9 @@ class Planner:
             with self.budget.portion(3 if self._is_perfect else 1, 5):
                 yield from dive(self.search, self._hopeful(choices))
         elif self.best.desk.free and 1 < len(self.best.desk.kinds) <= MOST_SECTIONED:
-            with self.budget.portion(1, 4):
+            with self.budget.portion(1, 2):
                 self.niche_beams = yield from self._set_up_niche_beams(self._hopeful(choices))
-                yield from self._beam_niches(NARROW)
+                yield from self._beam_niches(NARROW[-1])
         yield from self._bound()
         return choices
 
@@ -223,8 +223,8 @@ class Planner:
     def _meet(self) -> None:
         self.best.at_least = self.bounds.total().at_least
 
-    def _set_up_niche_beams(self, choices: Sequence[Choice]) -> Slices[list[NicheBeam]]:
-        """The beams over skylines for some choices; none where too many sets of panels fit side by side."""
+    def _set_up_niche_beams(self, choices: Sequence[Choice]) -> Slices[list[tuple[int, Measure, Wall, NicheBeam]]]:
+        """The beams over skylines for some choices, to be run in this order; none where too many sets fit abreast."""
         beams = []
         for choice in choices:
             try:
@@ -232,15 +232,19 @@ class Planner:
             except TooManySets:
                 return []
             yield
-        return beams
+        return list(product((*NARROW, *WIDE), MEASURES, WALLS, beams))
 
-    def _beam_niches(self, widths: Sequence[int]) -> Slices[None]:
-        """Lay free panels of few sizes by beams of growing width over the skyline."""
-        for width, measure, wall, beam in product(widths, MEASURES, WALLS, self.niche_beams):
-            found = True
-            while found and not self.search.over:
-                spots = yield from beam.within(self.search.aim, width, self.budget, measure, wall)
-                found = spots is not None and self.search.offer(beam.desk, spots)
+    def _beam_niches(self, most: int) -> Slices[None]:
+        """Lay free panels of few sizes by beams over the skyline, of growing width up to ``most``.
+
+        One that the budget breaks off is run again when there is more.
+        """
+        while self.niche_beams and self.niche_beams[0][0] <= most and not self.search.over:
+            width, measure, wall, beam = self.niche_beams[0]
+            spots = yield from beam.within(self.search.aim, width, self.budget, measure, wall)
+            is_shorter = spots is not None and self.search.offer(beam.desk, spots)
+            if not is_shorter and not self.budget.over:
+                self.niche_beams.pop(0)
 
     def _search_all(self, choices: Sequence[Choice]) -> Slices[None]:
         """Exact search over all settings: row by row for equal panels, else by beams of growing width.
@@ -278,7 +282,7 @@ class Planner:
     def _beam_and_improve(self, choices: Sequence[Choice]) -> Slices[None]:
         """Wide niche beams and local searches in turns, for where the ones find little the others may find more."""
         if self.niche_beams and not self.search.over:
-            tools = dive(self.search, choices), climb(self.search, choices), self._beam_niches(WIDE)
+            tools = dive(self.search, choices), climb(self.search, choices), self._beam_niches(WIDE[-1])
             yield from share(self.search, tools, WITH_BEAMS)
 
     def _columns(self, desk: Desk) -> list[list[tuple[int, ...]]] | None:
