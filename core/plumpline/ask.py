@@ -26,7 +26,7 @@ def ask(request: str) -> str:
 
     A job that cannot be planned yet still has the `cushions` of its answer beside the problems.
 
-    Requests: {"do": "plan", "job", "effort"}, {"do": "check", "job"}, {"do": "read", "text", "unit"},
+    Requests: {"do": "plan", "job", "effort", "tips"}, {"do": "check", "job"}, {"do": "read", "text", "unit"},
     {"do": "read-money", "text", "currency"}, {"do": "quote", "job", "bought"} for lengths in nm by the id of the cloth,
     {"do": "templates" or "sheet", "job", "paper", "cushion"}, whose {"ok": {"pdf"}} is the file in base 64. Those with
     a job may say the "words" of the texts: "en-GB", as they are left out, or "en-US".
@@ -142,14 +142,14 @@ class PlanSession:
 
     def __init__(self, wanted: Json) -> None:
         self._wanted = wanted
-        self.slices = self._plan(wanted["job"], wanted.get("effort", "full"))
+        self.slices = self._plan(wanted["job"], wanted.get("effort", "full"), bool(wanted.get("tips")))
         self._planning: Planning | None = None
         self._end: Json | None = None
         self._told: tuple[list[tuple[int, int]], int] = ([], 0)
 
-    def _plan(self, job: Any, effort: Effort) -> Slices[Json]:
+    def _plan(self, job: Any, effort: Effort, tips: bool) -> Slices[Json]:
         try:
-            self._planning = Planning(job, effort)
+            self._planning = Planning(job, effort, tips)
             return _worded(self._wanted, {"ok": (yield from self._planning.steps())})
         except JobError as error:
             return _worded(self._wanted, {"problems": error.problems, "cushions": covers(job)})
@@ -186,5 +186,5 @@ class PlanSession:
 
 
 def begin(request: str) -> PlanSession:
-    """Begin to answer a request for a plan, {"do": "plan", "job", "effort", "words"} as text."""
+    """Begin to answer a request for a plan, {"do": "plan", "job", "effort", "tips", "words"} as text."""
     return PlanSession(json.loads(request))

@@ -39,15 +39,15 @@ _MOST_PANELS = 3000
 _NO_COVER = Problem("/cushions", "missing-field", "There is no cover in this job yet: add one.")
 
 
-def plan(job: dict[str, Any], effort: Effort = "full") -> dict[str, Any]:
+def plan(job: dict[str, Any], effort: Effort = "full", tips: bool = False) -> dict[str, Any]:
     """The answer to a job document: what to cut, the lay plan of each cloth, how much to ask for, and why.
 
-    `job` is a document of format "plumpline-job", version 1. `effort` "quick" gives the first good lay plan,
-    "full" the best one and the ways out; both are bounded by counted work, so the same job always has the same
-    answer. Lengths in the answer are {"nm": int, "text": str}. Raises `JobError` with every problem at once where
-    nothing can be planned, `ValueError` for an effort there is not.
+    `job` is a document of format "plumpline-job", version 1. `effort` "quick" gives the first good lay plan, "full" the
+    best one and the ways out, and with `tips` where the length to buy tips; all are bounded by counted work, so the
+    same job always has the same answer. Lengths in the answer are {"nm": int, "text": str}. Raises `JobError` with
+    every problem at once where nothing can be planned, `ValueError` for an effort there is not.
     """
-    return to_its_end(Planning(job, effort).steps())
+    return to_its_end(Planning(job, effort, tips).steps())
 
 
 class Planning:
@@ -57,7 +57,7 @@ class Planning:
     `answer` what is known by then. Raises as `plan` does, a `JobError` also from `steps`.
     """
 
-    def __init__(self, job: dict[str, Any], effort: Effort = "full") -> None:
+    def __init__(self, job: dict[str, Any], effort: Effort = "full", tips: bool = False) -> None:
         if effort not in get_args(Effort):
             raise ValueError(f"effort is one of {', '.join(get_args(Effort))}, not {effort!r}")
         prepared = prepare(job)
@@ -65,6 +65,7 @@ class Planning:
             raise JobError(prepared)
         self.document = job
         self.effort = effort
+        self._wants_tips = tips and effort == "full"
         self.prepared = prepared
         self.problems = list(prepared.problems)
         self._planners: list[ClothPlanner] = []
@@ -87,6 +88,7 @@ class Planning:
             for number, planner in enumerate(self._planners):
                 yield from self._look_for_ways_out(number, planner.plan())
                 self._afterwards += 1
+        if self._wants_tips:
             for planner in self._planners:
                 yield from self._look_for_tips(planner)
                 self._afterwards += 1
@@ -178,7 +180,7 @@ class Planning:
         laid = Fraction(0)
         for planner in self._planners:
             laid += planner.share_done
-        done = laid * _FOR_PLANS + Fraction(self._afterwards, 2) * (1 - _FOR_PLANS)
+        done = laid * _FOR_PLANS + Fraction(self._afterwards, 1 + self._wants_tips) * (1 - _FOR_PLANS)
         return done / max(1, len(self._planners))
 
     def answer(self) -> dict[str, Any]:

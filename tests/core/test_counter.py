@@ -6,7 +6,7 @@ from plumpline import plan
 
 
 def lines(document, effort="full"):
-    return [line["text"] for line in plan(document, effort)["cloths"][0]["counter"]]
+    return [line["text"] for line in plan(document, effort, tips=True)["cloths"][0]["counter"]]
 
 
 def test_plain_cloth_is_asked_for_in_one_piece_and_squared_to_the_thread():

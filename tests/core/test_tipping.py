@@ -16,7 +16,7 @@ CM = 10_000_000
 
 
 def tipping(document, number=0):
-    return plan(document)["cloths"][number]["tipping"]
+    return plan(document, tips=True)["cloths"][number]["tipping"]
 
 
 def ends(entries, field):

@@ -36,7 +36,7 @@ def at_the_counter(maker: Maker, example: str = "job-harbour-room") -> dict[str,
     maker.go_to("cut")
     expect(maker.find("counter.open")).to_be_visible(timeout=ANSWER_MS)
     maker.press("counter.open")
-    cloth: dict[str, Any] = plan(job_of(example))["cloths"][0]
+    cloth: dict[str, Any] = plan(job_of(example), tips=True)["cloths"][0]
     expect(figure(maker.page)).to_have_text(cloth["ask"]["text"], timeout=ANSWER_MS)
     return cloth
 

@@ -3,7 +3,7 @@
 import re
 
 from maker import Maker
-from playwright.sync_api import Page, expect
+from playwright.sync_api import expect
 from test_looks import bring_in
 
 ANSWER_MS = 60_000
@@ -15,13 +15,18 @@ BRITISH = (
 )
 
 
-def test_no_british_word_is_left_in_the_american_table(phone: Page) -> None:
-    left = phone.evaluate(
+def speak_american(maker: Maker) -> None:
+    maker.press("home.settings")
+    maker.choose("American")
+    maker.press("job.back")
+
+
+def test_no_british_word_is_left_in_the_american_table(maker: Maker) -> None:
+    speak_american(maker)
+    left = maker.page.evaluate(
         """async (british) => {
           const { languages, say, has } = await import('./words/words.js');
           const { controls, fields } = await import('./words/controls.js');
-          const { set } = await import('./store/settings.js');
-          await set('words', 'en-US');
           const keys = Object.keys(languages['en-GB'].words);
           for (const [screen, names] of Object.entries(controls)) {
             for (const [key, [, name]] of Object.entries(names)) {
@@ -43,9 +48,7 @@ def test_no_british_word_is_left_in_the_american_table(phone: Page) -> None:
 
 def test_what_the_core_says_is_in_the_words_of_the_settings(maker: Maker) -> None:
     page = maker.page
-    maker.press("home.settings")
-    maker.choose("American")
-    maker.press("job.back")
+    speak_american(maker)
     name = bring_in(page, "job-bay-window")
     maker.open_job(name)
     maker.go_to("make")

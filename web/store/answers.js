@@ -70,7 +70,7 @@ function hear(mine, { soFar, progress }) {
 async function request(effort) {
   const { id, job: document, revision } = openJob.value;
   const mine = { id, about: inWords(document), effort, revision };
-  const question = { do: 'plan', job: unpriced(document), effort, words: settings.value.words };
+  const question = { do: 'plan', job: unpriced(document), effort, tips: true, words: settings.value.words };
   asking.value = mine;
   try {
     const reply = await ask(question, { replaces: 'plan', hear: (told) => hear(mine, told) });
