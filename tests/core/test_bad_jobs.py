@@ -277,6 +277,9 @@ def test_the_example_jobs_use_every_field_of_the_table():
     # All faces have the same fields; one of them shows each.
     for face in ("back", "sides"):
         missing -= {at for at in missing if at.replace(f"/cover/{face}", "/cover/front") in used}
+    # So have all layers.
+    for layer in ("lining", "protector", "wrap"):
+        missing -= {at for at in missing if at.replace(f"/layers/{layer}", "/layers/interlining") in used}
     assert not missing
 
 
