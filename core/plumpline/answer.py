@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from functools import lru_cache
 from typing import Any
 
@@ -172,7 +173,7 @@ def _piece_answer(piece: Piece, job: Job) -> Json:
 
 
 def cloth_answer(
-    planned: ClothPlan, job: Job, check: str | None, tipping: list[Json], piece: Json | None = None
+    planned: ClothPlan, job: Job, check: str | None = None, tipping: Sequence[Json] = (), piece: Json | None = None
 ) -> Json:
     """One entry of `cloths`: the lay plan, the length to ask for, what it costs, and why, a `check` at the end.
 
@@ -205,7 +206,7 @@ def cloth_answer(
         "straight": _straight(planned, job),
         "offcuts": left_answer(offcuts(planned, plan, planned.buy, HABITS[units].narrowest), units),
         "motif_points": motif_points(planned, plan),
-        "tipping": tipping,
+        "tipping": list(tipping),
         "counter": [{"text": line} for line in counter_lines(planned, job, tipping)],
         "working": [{"text": line} for line in [*cloth_working(planned, job), *([check] if check else [])]],
         **({"piece": piece} if piece else {}),

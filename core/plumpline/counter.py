@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Any
 
 from plumpline.figures import length_to_ask
@@ -13,7 +14,7 @@ from plumpline.working import start_lines
 Json = dict[str, Any]
 
 
-def counter_lines(planned: ClothPlan, job: Job, tipping: list[Json]) -> list[str]:
+def counter_lines(planned: ClothPlan, job: Job, tipping: Sequence[Json]) -> list[str]:
     """The lines to show or to send for one cloth: how much, of what, and what to see to before it is cut.
 
     One piece of one batch, the face looked at before the cut and the first cut squared are common practice.
@@ -31,7 +32,7 @@ def counter_lines(planned: ClothPlan, job: Job, tipping: list[Json]) -> list[str
     ]
 
 
-def _narrowest(planned: ClothPlan, tipping: list[Json]) -> int:
+def _narrowest(planned: ClothPlan, tipping: Sequence[Json]) -> int:
     """The least width at which the same length is enough, as far as it is known: else that of the job."""
     own = [entry["from"] for entry in tipping if entry["field"] == "width" and entry["own"]]
     return own[0]["nm"] if own and own[0] else planned.cloth.width or 0
