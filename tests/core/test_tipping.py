@@ -342,3 +342,13 @@ def test_planning_at_every_sixteenth_around_a_tip_finds_no_other(make, field):
         for value in sorted(near):
             if (low is None or low <= value) and (high is None or value < high):
                 assert bought(with_value(document, field, value)) == entry["ask"], (value / IN, entry)
+
+
+def test_stripes_that_repeat_across_alone_tip_where_a_panel_leaves_the_width():
+    """A stripe centred every 6 in: panels of 10 in take their columns from the stripes, not from the cut end."""
+    bolt = cloth("54 in", repeat={"across": "6 in", "along": "0 in"}, start="choose")
+    bolt["motifs"] = [{"id": "m1", "across": "9 in", "along": "0 in"}]
+    document = job(covers(2, "9 in", "9 in", pattern="centred", motif="m1"), bolt)
+    entries = [entry for entry in tipping(document) if entry["field"] == "width"]
+    own = next(entry for entry in entries if entry["own"])
+    assert own["ask"] == plan(document)["cloths"][0]["ask"]["text"]
