@@ -319,6 +319,14 @@ def test_sides_that_a_taper_starts_at_by_a_share_of_each_are_told_by_name_on_bot
     assert texts_of[0] == texts_of[1]
 
 
+def test_a_face_that_a_taper_makes_smaller_is_not_said_to_be_cut_larger():
+    """An outline lies on no grid; what the sharp corners of a wedge lose makes it differ from its box all the same."""
+    wedge = inches((0, 0), (40, 0), (30, 24), (10, 24))
+    cover = made(of_corners(wedge, [], kind="knife-edge", cover=tapered("1/2 in", "3 in")))
+    assert cover.pieces[0].width < made(of_corners(wedge, [], kind="knife-edge")).pieces[0].width
+    assert not [line for line in cover.cutting if "up to the next" in line]
+
+
 def test_a_taper_past_the_middle_or_too_deep_for_where_it_starts_is_refused_with_its_numbers():
     found = refused(of_corners(ELL, [3], kind="knife-edge", cover=tapered("1/2 in", "11 in")))
     code, text = found["cover/corners/run"]

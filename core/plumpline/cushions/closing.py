@@ -12,6 +12,15 @@ from plumpline.problems import Problem
 
 # Where each way of closing may be on a kind of cover, the usual place first.
 Places = Mapping[str, tuple[str, ...]]
+# Of a knife-edge cover with a bottom side to it; a round one has none to tie.
+KNIFE_EDGE_AT: Places = {
+    "hand-sewn": ("bottom",),
+    "zip": ("bottom", "back"),
+    "envelope": ("back",),
+    "buttons": ("back",),
+    "ties": ("bottom",),
+    "open": ("bottom",),
+}
 
 
 @dataclass(frozen=True)

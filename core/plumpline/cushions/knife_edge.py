@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from plumpline.cushions.assembly import assembled, cut_panels
 from plumpline.cushions.backs import back_lines, backs_of, opened
-from plumpline.cushions.closing import Closing, closing_of
+from plumpline.cushions.closing import KNIFE_EDGE_AT, Closing, closing_of
 from plumpline.cushions.corners import corner_lines, corners_too_large, edge_around, tapers_too_large, with_corners
 from plumpline.cushions.made import Made
 from plumpline.cushions.panels import Cut, Edges, Part, off_the_face
@@ -20,14 +20,6 @@ from plumpline.problems import Problem
 
 _MEASURES = ("width", "length")
 _FACES = ("front", "back")
-_CLOSED_AT = {
-    "hand-sewn": ("bottom",),
-    "zip": ("bottom", "back"),
-    "envelope": ("back",),
-    "buttons": ("back",),
-    "ties": ("bottom",),
-    "open": ("bottom",),
-}
 
 
 def knife_edge(cushion: Cushion, job: Job) -> Made | list[Problem]:
@@ -38,7 +30,7 @@ def knife_edge(cushion: Cushion, job: Job) -> Made | list[Problem]:
     width, length = sized.finished.lengths
     problems = [problem for part in _FACES for problem in off_the_face(cushion, part, width, length)]
     problems += corners_too_large(cushion, job, sized.finished)
-    closing = closing_of(cushion, job, _CLOSED_AT, {"bottom": width, "back": width}, length)
+    closing = closing_of(cushion, job, KNIFE_EDGE_AT, {"bottom": width, "back": width}, length)
     problems += [] if isinstance(closing, Closing) else closing
     if problems or not isinstance(closing, Closing):
         return problems

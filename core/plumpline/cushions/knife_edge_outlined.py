@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from plumpline.cushions.assembly import assembled, cut_panels
 from plumpline.cushions.backs import back_lines, backs_of, opened
-from plumpline.cushions.closing import Closing, closing_of
+from plumpline.cushions.closing import KNIFE_EDGE_AT, Closing, closing_of
 from plumpline.cushions.made import Made
 from plumpline.cushions.outline_corners import corner_lines_of, tapered, too_tapered
 from plumpline.cushions.outlined import (
@@ -24,15 +24,6 @@ from plumpline.job import Cushion, Job
 from plumpline.lengths import write_length
 from plumpline.problems import Problem
 
-_CLOSED_AT = {
-    "hand-sewn": ("bottom",),
-    "zip": ("bottom", "back"),
-    "envelope": ("back",),
-    "buttons": ("back",),
-    "ties": ("bottom",),
-    "open": ("bottom",),
-}
-
 
 def knife_edge_outlined(cushion: Cushion, job: Job) -> Made | list[Problem]:
     """The cover worked out, or everything that keeps it from being made; it closes at the front unless it is said."""
@@ -43,7 +34,7 @@ def knife_edge_outlined(cushion: Cushion, job: Job) -> Made | list[Problem]:
     finished, folds = traced.sized.finished, folds_across(traced, job)
     where = {"bottom": f"in the seam at side {side_called(side, len(sides))}", "back": "across the back"}
     edges = {"bottom": sides[side], "back": folds.across if folds else finished["width"]}
-    closing = closing_of(cushion, job, _CLOSED_AT, edges, finished["length"], where)
+    closing = closing_of(cushion, job, KNIFE_EDGE_AT, edges, finished["length"], where)
     if not isinstance(closing, Closing):
         return closing
     closing = replace(closing, folds=folds)

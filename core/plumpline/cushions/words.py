@@ -15,7 +15,7 @@ def why_cut_larger(parts: list[Part], pieces: tuple[Piece, ...], job: Job) -> li
         f"The {piece.called} is cut {size(piece.width, piece.length, job.units)}: "
         f"{_why_larger(job.cloth(piece.face.cloth), job)}."
         for part, piece in zip(parts, pieces, strict=True)
-        if (piece.width, piece.length) != part.plain
+        if piece.width > part.plain[0] or piece.length > part.plain[1]
     ]
 
 
