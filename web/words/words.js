@@ -28,7 +28,11 @@ function namesOfControls() {
 }
 
 const first = { ...british.words, ...namesOfControls() };
-const words = computed(() => ({ ...first, ...languages[settings.value.words].words }));
+// A language says a key by its own words, or by its own text for what the key is in the first language.
+const words = computed(() => {
+  const { words: own, texts = {} } = languages[settings.value.words];
+  return Object.fromEntries(Object.entries(first).map(([key, text]) => [key, own[key] ?? texts[text] ?? text]));
+});
 const firstParts = partWords.value;
 
 // A word of a table is a text with {places}, or a function of the values where number matters ("1 cover", "2 covers").
