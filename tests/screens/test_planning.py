@@ -1,14 +1,12 @@
-"""A large job on the screen: the first plan at once, shorter ones before the eye, no frozen frame, and an end to it.
+"""A large job on the screen: the first plan at once, shorter ones before the eye, and an end to it.
 
 The job is invented: sixty mixed covers, 120 panels, on a print with a half-drop repeat.
 """
 
 import json
-from collections.abc import Callable
 from typing import Any
 
 import pytest
-from handset import Phone
 from large_job import COVERS, contrast_backs, large_job
 from maker import Maker
 from playwright.sync_api import Page, expect
@@ -17,13 +15,6 @@ from questions import core_state, wait_until
 from plumpline import plan
 
 ANSWER_MS = 60_000
-LONG_MS = 50
-TRIES = 3
-# Every task that holds up the main thread for more than 50 ms is an entry of its own: [when, how long].
-WATCH = """window.longTasks = [];
-new PerformanceObserver((list) => {
-  for (const { startTime, duration } of list.getEntries()) window.longTasks.push([startTime, duration]);
-}).observe({ type: 'longtask' });"""
 # Keeps every answer that is shown: [effort, the lengths laid].
 FOLLOW = """async () => {
   const { latest } = await import('./store/answers.js');
@@ -49,54 +40,6 @@ def wait_for_the_end(page: Page) -> None:
 
 def laid(job: dict[str, Any], effort: str = "full") -> list[int]:
     return [cloth["laid"]["nm"] for cloth in plan(job, "quick" if effort == "quick" else "full")["cloths"]]
-
-
-def look_at_the_whole_plan(maker: Maker) -> None:
-    """From the list of jobs to Cut, until the search is over; then every way of looking at the plan."""
-    maker.go_to("cut")
-    wait_for_the_end(maker.page)
-    maker.press("cut.showPlan")
-    maker.choose("Straight cuts")
-    for name in ("Closer", "Further away", "Show all"):
-        maker.press_named(name)
-        maker.page.wait_for_timeout(200)
-    maker.press("cut.why")
-    maker.press("job.close")
-
-
-def test_no_frame_is_frozen_while_sixty_covers_are_planned_and_drawn(
-    handset: Phone, maker_at: Callable[[Page], Maker]
-) -> None:
-    """A busy machine may hold up a page that does nothing wrong, so one run of three without a long task will do."""
-    handset.page.add_init_script(WATCH)
-    page = handset.open()
-    maker = maker_at(page)
-    assert page.evaluate("() => PerformanceObserver.supportedEntryTypes.includes('longtask')")
-    seen = []
-    for number in range(TRIES):
-        job = large_job(f"Function room {number}, invented", f"60f00{number}")
-        bring_in(page, job)
-        page.wait_for_timeout(200)
-        page.evaluate("() => { window.longTasks.length = 0; }")
-        maker.open_job(job["name"])
-        look_at_the_whole_plan(maker)
-        page.wait_for_timeout(200)
-        seen.append(page.evaluate("() => window.longTasks"))
-        maker.go_home()
-        if not seen[-1]:
-            break
-    assert [] in seen, seen
-
-
-def test_a_frozen_frame_would_be_seen(handset: Phone) -> None:
-    handset.page.add_init_script(WATCH)
-    page = handset.open()
-    wait_until(page, core_state, whole=True)
-    page.evaluate("() => { window.longTasks.length = 0; }")
-    busy = "(ms) => { setTimeout(() => { const end = performance.now() + ms; while (performance.now() < end); }); }"
-    page.evaluate(busy, 2 * LONG_MS)
-    page.wait_for_timeout(300)
-    assert max(duration for _, duration in page.evaluate("() => window.longTasks")) > LONG_MS
 
 
 def test_the_first_plan_is_shown_at_once_and_shorter_ones_until_the_search_is_over(maker: Maker) -> None:
