@@ -585,19 +585,21 @@ def test(work: Path, extra: Sequence[str]) -> int:
     shutil.rmtree(reports, ignore_errors=True)
 
     def pytest(name: str) -> tuple[str | Path, ...]:
-        return ("-m", "pytest", f"--junitxml={reports / name}.xml", *extra)
+        return (PYTHON, "-m", "pytest", f"--junitxml={reports / name}.xml", *extra)
 
+    abreast = ("-n", "auto")
+    measured = ("--cov", "--cov-report=", "--cov-fail-under=0")
     others = [folder for folder in sorted((ROOT / "tests").iterdir()) if list(folder.glob("**/test_*.py"))]
     others = [folder for folder in others if folder.name not in ("core", "pyodide")]
     passed = {
         "style": section("style of Python: ruff", PYTHON, "-m", "ruff", "check", "."),
         "types": section("types of Python: mypy", PYTHON, "-m", "mypy"),
         "scripts": section("style of JavaScript: eslint", "node", "node_modules/eslint/bin/eslint.js", ".", cwd=WEB),
-        "core": section("the core on CPython", PYTHON, "-m", "coverage", "run", *pytest("core"), "tests/core"),
+        "core": section("the core on CPython", *pytest("core"), *abreast, *measured, "tests/core"),
         "coverage": section("lines and branches reached", PYTHON, "-m", "coverage", "report"),
-        "pyodide": section("the core inside Pyodide", PYTHON, *pytest("pyodide"), "tests/pyodide"),
+        "pyodide": section("the core inside Pyodide", *pytest("pyodide"), "tests/pyodide"),
         # A machine that is busy with something else can hold a browser up past all patience: one second try, and told.
-        "browser": section("the product in a browser", PYTHON, *pytest("browser"), "--reruns=1", "-rR", *others),
+        "browser": section("the product in a browser", *pytest("browser"), *abreast, "--reruns=1", "-rR", *others),
     }
     print(f"\n{' summary ':=^100}")
     for name, has_passed in passed.items():

@@ -50,9 +50,10 @@ def script() -> ModuleType:
 
 @pytest.fixture(scope="session")
 def dist(script: ModuleType, tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """The built product, made once for the whole run, in a folder no later build touches."""
-    script.main(["build"])
-    return Path(shutil.copytree(ROOT / "dist", tmp_path_factory.mktemp("product") / "dist"))
+    """The built product, made once for the whole run, in a folder no other build touches."""
+    folder = tmp_path_factory.mktemp("product") / "dist"
+    script.main(["build", "--out", str(folder)])
+    return folder
 
 
 @pytest.fixture

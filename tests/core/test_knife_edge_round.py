@@ -167,3 +167,21 @@ def test_two_readings_of_a_diameter_that_disagree_are_asked_about():
     entry["insert"] |= {"again": {"diameter": "17 in", "width": "3 in"}, "width": "9 in"}
     asked = [n["at"] for n in answer_to(entry)["notices"] if n["code"] == "readings-disagree"]
     assert asked == ["/cushions/0/insert/diameter"]
+
+
+@pytest.mark.parametrize(
+    ("kind", "insert"),
+    [
+        ("knife-edge", {"shape": "round", "diameter": "16 in"}),
+        ("boxed", {"shape": "round", "diameter": "16 in", "thickness": "2 in"}),
+        ("bolster", {"shape": "bolster", "diameter": "8 in", "length": "20 in"}),
+    ],
+)
+def test_a_cover_without_two_sides_takes_no_seam_of_their_own(kind, insert):
+    entry = round_cover(sides={"cloth": "k1"}) | {"kind": kind, "insert": insert}
+    if kind == "bolster":
+        del entry["cover"]["back"]
+    assert plan(job(entry, cloth("60 in")), "quick")["pieces"]
+    with pytest.raises(JobError) as refusal:
+        plan(job(changed(entry, "/cover/side_seam", "1/4 in"), cloth("60 in")), "quick")
+    assert [(p["at"], p["code"]) for p in refusal.value.problems] == [("/cushions/0/cover/side_seam", "rules-contradict")]

@@ -5,7 +5,7 @@ from __future__ import annotations
 from plumpline.cushions.assembly import assembled, cut_panels
 from plumpline.cushions.closing import Closing, closing_of
 from plumpline.cushions.made import Made
-from plumpline.cushions.panels import Edges, Part, off_the_face, round_part
+from plumpline.cushions.panels import Edges, Part, off_the_face, one_seam, round_part
 from plumpline.cushions.sizes import Sized, size_up
 from plumpline.cushions.stitching import Sewn
 from plumpline.figures import bare, size
@@ -32,7 +32,7 @@ def bolster(cushion: Cushion, job: Job) -> Made | list[Problem]:
     around, units = circumference(across), job.units
     problems = _off_its_faces(cushion, across, length)
     closing = closing_of(cushion, job, _CLOSED_AT, {"bottom": length}, where={"bottom": "in the seam along the body"})
-    problems += [] if isinstance(closing, Closing) else closing
+    problems += one_seam(cushion) + ([] if isinstance(closing, Closing) else closing)
     if problems or not isinstance(closing, Closing):
         return problems
     make = _gathered if cushion.cover.ends == "gathered" else _flat

@@ -5,7 +5,7 @@ from __future__ import annotations
 from plumpline.cushions.boxing import CLOSED_AT, PLATES, boxed_with
 from plumpline.cushions.closing import Closing, closing_of
 from plumpline.cushions.made import Made
-from plumpline.cushions.panels import off_the_face, round_part
+from plumpline.cushions.panels import off_the_face, one_seam, round_part
 from plumpline.cushions.ring import Ring
 from plumpline.cushions.sizes import Sized, size_up
 from plumpline.figures import bare
@@ -29,7 +29,7 @@ def boxed_round(cushion: Cushion, job: Job) -> Made | list[Problem]:
     problems += off_the_face(cushion, "sides", around, thickness)
     edges = {"bottom": around, "back": across, "boxing": _zip_band(cushion, around)}
     closing = closing_of(cushion, job, CLOSED_AT, edges, across)
-    problems += [] if isinstance(closing, Closing) else closing
+    problems += one_seam(cushion) + ([] if isinstance(closing, Closing) else closing)
     if problems or not isinstance(closing, Closing):
         return problems
     zip_band = (closing.edge,) if closing.at == "boxing" else ()

@@ -6,7 +6,7 @@ from plumpline.cushions.assembly import assembled, cut_panels
 from plumpline.cushions.backs import back_lines, backs_of, opened
 from plumpline.cushions.closing import Closing, closing_of
 from plumpline.cushions.made import Made
-from plumpline.cushions.panels import off_the_face, round_part
+from plumpline.cushions.panels import off_the_face, one_seam, round_part
 from plumpline.cushions.sizes import Sized, size_up
 from plumpline.cushions.stitching import Sewn
 from plumpline.geometry import circumference
@@ -30,7 +30,7 @@ def knife_edge_round(cushion: Cushion, job: Job) -> Made | list[Problem]:
     around = circumference(across)
     problems = [problem for part in _FACES for problem in off_the_face(cushion, part, across, across)]
     closing = closing_of(cushion, job, _CLOSED_AT, {"bottom": around, "back": across}, across)
-    problems += [] if isinstance(closing, Closing) else closing
+    problems += one_seam(cushion) + ([] if isinstance(closing, Closing) else closing)
     if problems or not isinstance(closing, Closing):
         return problems
     seam = cushion.cover.seam

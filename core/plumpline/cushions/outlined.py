@@ -12,7 +12,7 @@ from plumpline.cushions.fit import Pad
 from plumpline.cushions.hands import in_both_hands, too_many_mirrored
 from plumpline.cushions.made import Made
 from plumpline.cushions.outline_corners import line_of, too_round, with_tapers
-from plumpline.cushions.panels import SAG, Part, off_the_face, outlined_part
+from plumpline.cushions.panels import SAG, Part, off_the_face, one_seam, outlined_part
 from plumpline.cushions.tracing import Traced, box_of, from_its_corner, keeps_its_sides
 from plumpline.geometry import outset
 from plumpline.job import Job
@@ -76,9 +76,7 @@ def cannot_be_made(traced: Traced, allowances: Sequence[int], job: Job) -> list[
     cushion, finished = traced.cushion, traced.sized.finished
     size = finished["width"], finished["length"]
     problems = [problem for face in _FACES for problem in off_the_face(cushion, face, *size)]
-    if cushion.cover.side_seam != cushion.cover.seam:
-        text = "A cover of this outline has one seam all round: set that, and leave that of the sides out."
-        problems.append(Problem(f"{cushion.at}/cover/side_seam", "rules-contradict", text))
+    problems += one_seam(cushion)
     beyond = cushion.cover.edge.beyond
     if not keeps_its_sides(traced.stitched, outset(traced.stitched, [beyond + one for one in allowances])):
         text = "Where this outline turns inwards, what is cut beyond it runs into itself: make the seams smaller."

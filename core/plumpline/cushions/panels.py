@@ -275,3 +275,11 @@ def off_the_face(cushion: Cushion, part: str, across: int, up: int) -> list[Prob
             text = f"So far from the middle the motif is not on the {part} any more: make the offset smaller."
             problems.append(Problem(f"{cushion.at}/cover/{part}/offset/{name}", "rules-contradict", text))
     return problems
+
+
+def one_seam(cushion: Cushion) -> list[Problem]:
+    """A problem where a cover that has no two sides apart from its other edges is given a seam of its own for them."""
+    if cushion.cover.side_seam == cushion.cover.seam:
+        return []
+    text = "A cover of this shape has one seam all round: set that, and leave that of the sides out."
+    return [Problem(f"{cushion.at}/cover/side_seam", "rules-contradict", text)]
