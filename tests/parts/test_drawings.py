@@ -217,7 +217,7 @@ def test_a_cushion_with_a_measure_missing_is_dashed_and_no_other(gallery: Galler
         .locator(".cushion-drawing")
         .evaluate_all("(all) => all.map((one) => one.querySelectorAll('.drawing-unsure').length > 0)")
     )
-    assert dashed == [False] * len(SEEN) + [True] * 3
+    assert dashed == [False] * len(SEEN) + [True] * 3 + [False]
 
 
 def test_a_measure_is_written_at_its_own_line_and_the_one_being_taken_stands_out(gallery: Gallery) -> None:
@@ -246,6 +246,19 @@ def test_a_frill_stands_out_behind_every_kind_and_a_flange_round_the_flat_ones(g
         "(one) => ['.drawing-flange', '.drawing-face'].map((part) => one.querySelector(part).getBBox().width)"
     )
     assert whole > face > 0
+
+
+def test_the_flange_of_another_outline_stands_out_to_proportion(gallery: Gallery) -> None:
+    """Where it is not said it is a tenth of the shorter side: 2.4 in of a bay of 40 by 24 in."""
+    widths = []
+    for edge in ("piped", "flanged"):
+        bay = gallery(f"kinds&edge={edge}").get_by_role("img", name="Drawing of the shaped cushion: 4 sides")
+        widths.append(bay.locator(".drawing-face").evaluate("(face) => face.getBBox().width"))
+    assert widths[1] < widths[0]
+    edge, ground = (
+        float(bay.locator(f".drawing-flange-{part}").get_attribute("stroke-width") or 0) for part in ("edge", "ground")
+    )
+    assert (edge + ground) / 4 == pytest.approx(widths[1] * 2.4 / 40, rel=0.01)
 
 
 def test_a_zip_is_drawn_as_long_as_it_is(gallery: Gallery) -> None:

@@ -13,6 +13,11 @@ const LEAST_PX_ACROSS_WORDS = 18;
 const LEAST_PX_WITH_WORDS = 13;
 const LEAST_PX_WITH_TWO_LINES = 34;
 const LEAST_PX_BETWEEN_POINTS = 12;
+const LEAST_PX_OF_LETTERS = 8;
+const WIDE_LETTER = 0.58; // of the size of the letters
+
+/** The size of letters at which words have room across, never more than `most`; px. */
+const sizeAcross = (words, across, most) => Math.min(most, (across - 6) / (words.length * WIDE_LETTER));
 
 export const units = (nm) => nm / NM_PER_UNIT;
 
@@ -45,8 +50,9 @@ export function PanelFace({ entry }) {
 function MarkedPanelWords({ entry, box, px }) {
   const across = box.width / px;
   const along = box.height / px;
-  const words = across >= 62 ? entry.label : nameLines(entry.label ?? '')[0];
-  const size = Math.min(13, along * 0.3, across * 0.5);
+  const label = entry.label ?? '';
+  const words = across >= 62 && sizeAcross(label, across, 13) >= LEAST_PX_OF_LETTERS ? label : nameLines(label)[0];
+  const size = sizeAcross(words, across, Math.min(13, along * 0.3));
   const roomy = across >= 34 && along >= 40;
   return html`<text class="plan-name plan-halo${isBack(entry) ? ' plan-halo-back' : ''}" x=${box.x + box.width / 2} y=${box.y + box.height - 5 * px}
       font-size=${size * px} stroke-width=${5 * px} text-anchor="middle">${words}</text>
@@ -72,14 +78,15 @@ function PlainPanelWords({ entry, box, px }) {
   const [first, rest] = nameLines(entry.label ?? '');
   const middle = box.x + box.width / 2;
   const centre = box.y + box.height / 2;
+  const small = sizeAcross(rest, across, 12.5);
+  const fits = rest && small >= LEAST_PX_OF_LETTERS;
   const roomy = across >= 44 && along >= 62;
-  const line = along >= 40 && rest && across >= LEAST_PX_WITH_TWO_LINES;
-  const large = roomy ? 20 : Math.min(17, along * 0.45, across * 0.5);
-  const small = Math.min(12.5, across / 3.4);
+  const line = along >= 40 && fits && across >= LEAST_PX_WITH_TWO_LINES;
+  const large = sizeAcross(first, across, roomy ? 20 : Math.min(17, along * 0.45, across * 0.5));
   const shift = roomy ? 0 : line ? -large * 0.42 : 0;
   return html`${roomy && entry.up && html`<${Arrow} x=${middle} y=${centre - 21 * px} size=${11 * px} up=${entry.up} />`}
     <text class="plan-name" x=${middle} y=${centre + (shift + large * 0.36 + (roomy ? 1 : 0)) * px} font-size=${large * px} text-anchor="middle">${first}</text>
-    ${(roomy || line) && rest && html`<text class="plan-part" x=${middle} y=${centre + (roomy ? 26 : shift + large * 0.36 + 14) * px}
+    ${(roomy || line) && fits && html`<text class="plan-part" x=${middle} y=${centre + (roomy ? 26 : shift + large * 0.36 + 14) * px}
       font-size=${small * px} text-anchor="middle">${rest}</text>`}
     ${!roomy && entry.up && along >= 24 && across >= 40 && html`<${Arrow} x=${box.x + 9 * px} y=${centre} size=${9 * px} up=${entry.up} />`}`;
 }

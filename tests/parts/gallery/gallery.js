@@ -171,6 +171,10 @@ const KINDS = [
   ['bolster', 'bolster', { diameter: 8, length: 20 }],
 ];
 
+// A bay 40 in along the front and 24 in deep, 20 in along the back.
+const BAY = { count: 4, sure: true, notches: [], taped: [[0, 1, 40], [1, 2, 26], [2, 3, 20], [3, 0, 26], [0, 2, Math.hypot(30, 24)]]
+  .map(([one, other, inch]) => [one, other, inch * 25400000]) };
+
 /** Every kind measured, with one measure being taken, and not measured; `?edge=piped&closing=zip` dresses them. */
 function Kinds() {
   const closing = query.has('closing') ? { kind: query.get('closing'), at: query.get('at'), nm: 254000000 } : null;
@@ -180,6 +184,7 @@ function Kinds() {
       labels=${inWords(measures)} focus=${Object.keys(measures)[at % 2]} ...${dress} />`)}
     ${KINDS.slice(1, 3).map(([kind, shape]) => html`<${CushionDrawing} key=${kind} kind=${kind} shape=${shape} measures=${{}} ...${dress} />`)}
     <${CushionDrawing} kind="boxed" shape="rectangle" measures=${inches({ width: 30, length: 20 })} labels=${{ width: '30 in', length: '20 in' }} focus="thickness" />
+    <${CushionDrawing} kind="knife-edge" shape="polygon" measures=${{}} texts=${{ sides: 4 }} outline=${BAY} edge=${dress.edge} />
     <${Choice} label="Kind" layout="pictures" value="boxed" onInput=${() => {}} options=${[['knife-edge', 'rectangle'], ['knife-edge', 'round'], ['boxed', 'rectangle'],
       ['boxed', 'round'], ['bolster', 'bolster']].map(([kind, shape]) => ({ value: shape === 'round' ? `${kind} round` : kind, text: shape === 'round' ? `${kind}, round` : kind,
         picture: html`<${CushionSketch} kind=${kind} shape=${shape} />` }))} />

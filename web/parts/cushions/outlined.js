@@ -2,7 +2,7 @@
 import { html } from '../html.js';
 import { Closing } from './closing.js';
 import { SvgFractions } from './dimension.js';
-import { between, placed } from './proportions.js';
+import { between, placedWithFlange } from './proportions.js';
 import { Rims } from './rims.js';
 import { bentCorners } from './outline-corners.js';
 import { sketchOf } from './outline-sketch.js';
@@ -13,6 +13,7 @@ const LYING = { right: 0, up: 1 };
 const SEEN = { right: 0.28, up: 0.62 };
 const THIN = 0.1; // of its width, where nothing tells how thick it is beside that
 const LETTER = 11;
+const MITRED = 1.8; // a corner of a flange stands out further than its sides
 const MOST_LABELLED = 4;
 
 export const cornerName = (corner) => String.fromCharCode(65 + corner);
@@ -23,15 +24,16 @@ const BARE = { count: 4, taped: [], notches: [] };
 const path = (points) => `M${points.map(([x, y]) => `${x.toFixed(2)} ${y.toFixed(2)}`).join('L')}Z`;
 const extent = (values) => Math.max(...values) - Math.min(...values);
 
-/** The corners on the screen, and the points drawn at each of them (`bends`), `thick` px of boxing below them. */
-function seen(corners, bends, thickness, { right, up }) {
+/** The corners on the screen and the points drawn at each of them (`bends`), `thick` px of boxing below them, or
+ *  `beyond` px of flange around. */
+function seen(corners, bends, thickness, edge, { right, up }) {
   const flatten = ([x, y]) => [x + y * right, -y * up];
   const flat = corners.map(flatten);
   const [xs, ys] = [0, 1].map((axis) => flat.map((point) => point[axis]));
-  const { scale, x, y } = placed(extent(xs), extent(ys) + thickness, ROOM);
+  const { scale, beyond, x, y } = placedWithFlange(edge, extent(xs), extent(ys) + thickness, ROOM);
   const [left, top] = [Math.min(...xs), Math.min(...ys)];
   const onScreen = ([px, py]) => [x + (px - left) * scale, y + (py - top) * scale];
-  return { scale, thick: thickness * scale, points: flat.map(onScreen), bends: bends.map((bend) => bend.map((point) => onScreen(flatten(point)))) };
+  return { scale, beyond, thick: thickness * scale, points: flat.map(onScreen), bends: bends.map((bend) => bend.map((point) => onScreen(flatten(point)))) };
 }
 
 const sidesOf = (points) => points.map((point, corner) => [point, points[(corner + 1) % points.length]]);
@@ -59,15 +61,15 @@ function outside([x, y], before, after, away) {
   return [x - ((after[1] - before[1]) / long) * away, y + ((after[0] - before[0]) / long) * away];
 }
 
-const Letters = ({ points, thick }) => points.map((point, corner) => {
+const Letters = ({ points, thick, beyond }) => points.map((point, corner) => {
   const [before, after] = [points.at(corner - 1), points[(corner + 1) % points.length]];
-  const [x, y] = outside(point, before, after, LETTER);
+  const [x, y] = outside(point, before, after, LETTER + beyond * MITRED);
   return html`<text key=${corner} class="drawing-letter" x=${x} y=${y + 5 + (y > point[1] + 3 ? thick : 0)} text-anchor="middle">${cornerName(corner)}</text>`;
 });
 
-const Lengths = ({ points, thick, texts }) => sidesOf(points).map(([one, other], side) => {
+const Lengths = ({ points, thick, beyond, texts }) => sidesOf(points).map(([one, other], side) => {
   const middle = [(one[0] + other[0]) / 2, (one[1] + other[1]) / 2];
-  const [x, y] = outside(middle, one, other, 10);
+  const [x, y] = outside(middle, one, other, 10 + beyond);
   const anchor = Math.abs(x - middle[0]) < 5 ? 'middle' : x < middle[0] ? 'end' : 'start';
   const low = anchor === 'middle' && y > middle[1] ? thick + 10 : 3;
   return texts[side] && html`<text key=${side} class="drawing-length" x=${x} y=${y + low} text-anchor=${anchor}><${SvgFractions} text=${texts[side]} /></text>`;
@@ -99,6 +101,10 @@ function closingLines({ points, bends, thick }, { side, at, kind, up = MIDDLE },
   return { bottom: { along: down(1), nm, hidden }, boxing: { along: down(0.5), nm, hidden } };
 }
 
+/** What stands out beyond the stitching as far as the face hides the rest of it. */
+const Flange = ({ d, beyond }) => html`<path class="drawing-flange-edge" d=${d} stroke-width=${2 * beyond + 2} />
+  <path class="drawing-flange-ground" d=${d} stroke-width=${2 * beyond - 2} />`;
+
 /** The rim along the front that is in sight below the boxing: from the middle of its first corner to that of its second. */
 const lowRim = ([first, second], thick) => [...first.slice(first.length >> 1), ...second.slice(0, (second.length >> 1) + 1)]
   .map((point) => lowered(point, thick).join(' ')).join('L');
@@ -109,18 +115,19 @@ function drawnAs(view) {
     const wide = extent(sharp.map(([x]) => x));
     const thickness = (outline.taped.length > 0 && measures.thickness) || wide * THIN;
     const bent = bentCorners(sharp, outline.sure ? corners : null);
-    const { points, bends, thick, scale } = seen(sharp, bent, view === SEEN ? thickness : 0, view);
+    const { points, bends, thick, scale, beyond } = seen(sharp, bent, view === SEEN ? thickness : 0, view === LYING ? edge : null, view);
     const unsure = outline.sure ? '' : ' drawing-unsure';
     const face = path(bends.flat());
     return html`<g>
         ${thick > 0 && html`<${Boxing} bends=${bends} thick=${thick} unsure=${unsure} />`}
+        ${beyond > 0 && html`<${Flange} d=${face} beyond=${beyond} />`}
         <path class="drawing-face${unsure}" d=${face} />
         <${Rims} edge=${edge} room=${thick || undefined} paths=${[face, `M${lowRim(bends, thick)}`]} />
         ${closing && (closing.side !== undefined || isAcross(closing)) && html`<${Closing} closing=${closing} scale=${scale}
           lines=${closingLines({ points, bends, thick }, closing, outline.sure && closing.edge, view)} />`}
         ${Array.isArray(focus) && html`<g class="dimension dimension-focused"><path d="M${points[focus[0]].join(' ')}L${points[focus[1]].join(' ')}" /></g>`}
-        ${outline !== BARE && html`<${Letters} points=${points} thick=${thick} />`}
-        ${labels.sides && outline.count <= MOST_LABELLED && html`<${Lengths} points=${points} thick=${thick} texts=${labels.sides} />`}
+        ${outline !== BARE && html`<${Letters} points=${points} thick=${thick} beyond=${beyond} />`}
+        ${labels.sides && outline.count <= MOST_LABELLED && html`<${Lengths} points=${points} thick=${thick} beyond=${beyond} texts=${labels.sides} />`}
       </g>`;
   };
 }

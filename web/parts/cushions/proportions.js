@@ -23,9 +23,9 @@ export function placed(width, height, room) {
 const USUAL_FLANGE = 0.1;
 
 /** The same for a flat cushion with room for the flange of its edge, which is `beyond` px wide on every side. */
-export function placedWithFlange(edge, width, height) {
+export function placedWithFlange(edge, width, height, room = FLAT) {
   const nm = edge?.kind === 'flanged' ? edge.nm ?? USUAL_FLANGE * Math.min(width, height) : 0;
-  const { scale, x, y } = placed(width + 2 * nm, height + 2 * nm, FLAT);
+  const { scale, x, y } = placed(width + 2 * nm, height + 2 * nm, room);
   const beyond = nm * scale;
   return { scale, beyond, x: x + beyond, y: y + beyond };
 }
