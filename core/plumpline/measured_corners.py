@@ -3,7 +3,8 @@
 
 Every corner but the first two is found from two measures to corners already found, so four sides need one diagonal and
 n sides n - 3. Each further measure checks the others. A diagonal is taken to lie inside the outline, unless it cuts off
-a corner that is said to turn inwards.
+a corner that is said to turn inwards; where that makes no sound outline, up to two corners are taken to lie on the
+other side of what holds them, as they do where a diagonal runs outside past a shallow notch.
 """
 
 from __future__ import annotations
@@ -14,6 +15,8 @@ from itertools import combinations
 from typing import Literal
 
 from plumpline.geometry import Point, area, distance, sides_of, third_corner
+
+_MISSHAPEN = ("turns-inward", "turns-outward", "crosses-itself")
 
 
 @dataclass(frozen=True, order=True)
@@ -75,13 +78,32 @@ class _Tapes:
         too_long = tuple(self._too_long())
         if too_long:
             return Open("too-long", doubts=too_long)
-        found = self._corners(self.all)
+        found = self._sound(self.all, within)
+        if not isinstance(found, Open):
+            return Closed(tuple(found[i] for i in range(self.count)), _off(found, self.all))
+        if found.code in _MISSHAPEN:
+            return found
+        doubts = self._doubts(within)
+        return Open("disagree", None, doubts) if doubts else found
+
+    def _sound(self, measures: Sequence[Measure], within: int) -> dict[int, Point] | Open:
+        """The corners of a sound outline with these measures, or what is wrong with the likeliest."""
+        first = self._outline(measures, within, ())
+        if not isinstance(first, Open) or first.code == "not-held":
+            return first
+        others = (self._outline(measures, within, turned) for turned in self._ways_to_turn())
+        return next((found for found in others if not isinstance(found, Open)), first)
+
+    def _ways_to_turn(self) -> Iterator[tuple[int, ...]]:
+        """The corners that may lie on the other side of what holds them: without a notch, none does."""
+        for count in (1, 2) if self.notches else ():
+            yield from combinations(range(self.count), count)
+
+    def _outline(self, measures: Sequence[Measure], within: int, turned: tuple[int, ...]) -> dict[int, Point] | Open:
+        found = self._corners(measures, turned)
         if isinstance(found, Open):
-            doubts = self._doubts(within)
-            return Open("disagree", None, doubts) if doubts else found
-        if _off(found, self.all) > within:
-            return Open("disagree", None, self._doubts(within))
-        return self._misshapen(found) or Closed(tuple(found[i] for i in range(self.count)), _off(found, self.all))
+            return found
+        return Open("disagree") if _off(found, measures) > within else self._misshapen(found) or found
 
     def _too_long(self) -> Iterator[Doubt]:
         """The measures that are longer than the shortest way round by the others."""
@@ -100,8 +122,8 @@ class _Tapes:
                     ways[end] = min(ways.get(end, ways[start] + length), ways[start] + length)
         return ways[left_out.other]
 
-    def _corners(self, measures: Sequence[Measure]) -> dict[int, Point] | Open:
-        """All corners, the first measure level."""
+    def _corners(self, measures: Sequence[Measure], turned: tuple[int, ...]) -> dict[int, Point] | Open:
+        """All corners, the first measure level; those `turned` lie on the unlikely side of what holds them."""
         lengths = {(start, end): length for start, end, length in _both_ways(measures)}
         base = measures[0]
         found = {base.one: (0, 0), base.other: (base.length, 0)}
@@ -109,7 +131,8 @@ class _Tapes:
             step = self._next(found, lengths)
             if step is None:
                 return Open("not-held", next(i for i in range(self.count) if i not in found))
-            corner, one, other = step
+            corner, *ends = step
+            one, other = reversed(ends) if corner in turned else ends
             from_one, from_other = lengths[one, corner], lengths[other, corner]
             place = third_corner(found[one], found[other], from_one, from_other)
             if place is None:
@@ -151,8 +174,8 @@ class _Tapes:
     def _made_right_alone(self, within: int) -> Iterator[Doubt]:
         for measure in self.all:
             others = [other for other in self.all if other is not measure]
-            found = self._corners(others)
-            if isinstance(found, dict) and _off(found, others) <= within and self._misshapen(found) is None:
+            found = self._sound(others, within)
+            if not isinstance(found, Open):
                 yield Doubt(measure, distance(found[measure.one], found[measure.other]))
 
     def _misshapen(self, found: dict[int, Point]) -> Open | None:

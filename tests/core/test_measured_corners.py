@@ -105,6 +105,25 @@ def test_an_l_shaped_seat_closes_by_diagonals_inside_it_or_across_its_notch(pair
     assert apart(seat.corners, ELL) <= 5
 
 
+#: A window seat whose back is notched a little round a pillar: seen from corner 0, corner 4 stands before corner 3.
+PILLAR = tuple((x * IN, y * IN) for x, y in ((0, 0), (60, 0), (60, 30), (40, 30), (28, 22), (20, 30), (0, 30)))
+
+
+@pytest.mark.parametrize("spare", [(), ((2, 5),), ((3, 5), (1, 6))])
+@pytest.mark.parametrize("seat", [PILLAR, tuple((60 * IN - x, y) for x, y in (PILLAR[1], PILLAR[0], *PILLAR[:1:-1]))])
+def test_a_shallow_notch_closes_with_all_its_diagonals_from_one_corner(seat, spare):
+    """Some of them run outside it, so that a corner lies to the right of two others though it comes after them.
+    Without one to spare, two seats may have the same measures."""
+    notches = (4,)
+    for corner in (0, 2, 5):
+        others = [other for other in range(7) if (other - corner) % 7 not in (0, 1, 6)]
+        found = close(sides_of(seat), taped(seat, *((corner, other) for other in others), *spare), notches, IN // 8)
+        assert isinstance(found, Closed), found
+        assert sides_of(found.corners) == pytest.approx(sides_of(seat), abs=IN // 8)
+        across = [distance(corners[3], corners[6]) for corners in (found.corners, seat)]
+        assert not spare or across[0] == pytest.approx(across[1], abs=IN // 8)
+
+
 def test_a_notch_that_is_not_said_and_a_corner_said_to_turn_inwards_that_does_not():
     sides = sides_of(ELL)
     inside = taped(ELL, (0, 2), (0, 3), (0, 4))

@@ -23,8 +23,8 @@ function taperOf(id) {
 
 // A taper as it is said, of a side a share or a length, and as deep as the core takes it.
 function runOf(text = USUAL_RUN) {
-  const [part, whole] = text.split('/').map(Number);
-  return whole && !Number.isNaN(part) ? { share: part / whole } : { nm: drawn(text) };
+  const [part, whole = 1] = text.split('/').map(Number);
+  return Number.isNaN(part) || !whole ? { nm: drawn(text) } : { share: part / whole };
 }
 
 function saidTaper(id, { depth, run }) {
