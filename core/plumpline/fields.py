@@ -46,11 +46,12 @@ FACE = (
     Field(
         "pattern",
         "choice",
-        "free: cut anywhere; alike: every panel shows the same place of the pattern; centred: a motif in the middle.",
-        choices=("free", "alike", "centred"),
+        "free: cut anywhere; alike: every panel shows the same place of the pattern; centred: a motif in the middle; "
+        "stripe-centred: a stripe in the middle, upright, and up and down anywhere in the pattern.",
+        choices=("free", "alike", "centred", "stripe-centred"),
     ),
-    Field("motif", "id", "Which motif stands in the middle of a centred face."),
-    Field("offset", "object", "How far from the middle the motif is to stand.", fields=OFFSET),
+    Field("motif", "id", "Which motif, or which stripe, stands in the middle of a centred face."),
+    Field("offset", "object", "How far from the middle the motif is to stand; a stripe only across.", fields=OFFSET),
     Field("turn", "choice", "Narrows how this panel may be turned.", choices=("none", "half", "quarter")),
     Field("group", "id", "Alike panels of several covers that share a group show the same place."),
 )

@@ -7,14 +7,14 @@ from fractions import Fraction
 from typing import Any
 
 from plumpline.cloth import Laid, lay_out, needed, to_buy
-from plumpline.job import Cloth, name_of
+from plumpline.job import Cloth, Face, name_of
 from plumpline.layout.budget import Budget, Slices
 from plumpline.layout.edges import cut_apart
 from plumpline.layout.outlines import around_arcs, extents_of, outline_of, turned, within_arcs
 from plumpline.layout.piped import joins_of, longest_strip, straight_with_piping, with_piping
 from plumpline.layout.shaped import ShapedPlanner
 from plumpline.layout.solve import Planner, lay_plan, panel_planner
-from plumpline.layout.strip import CannotLay, Panel, Piping, Placement, Plan, StraightPlan, Strip
+from plumpline.layout.strip import Axes, CannotLay, Panel, Piping, Placement, Plan, StraightPlan, Strip
 from plumpline.layout.strips import free_rectangles
 from plumpline.lengths import write_length
 from plumpline.pieces import Outline, Piece, Strips
@@ -64,7 +64,24 @@ class ClothPlan:
 
 def hangs_on_start(cloth: Cloth, pieces: tuple[Piece, ...]) -> bool:
     """Whether any piece hangs on where the pattern begins on the cloth."""
-    return bool(cloth.repeat_along) and any(piece.face.pattern == "centred" for piece in pieces)
+    return bool(cloth.repeat_along) and any(hangs_along(cloth, piece.face) for piece in pieces)
+
+
+def hangs_along(cloth: Cloth, face: Face) -> bool:
+    """Whether where a face lies along the roll depends on a motif: not where a stripe runs that way."""
+    return face.has_motif and axes_of(cloth, face) != "across"
+
+
+def follows_repeat(cloth: Cloth, face: Face) -> bool:
+    """Whether the repeat along the roll says anything of where a face may lie."""
+    return face.pattern == "alike" or hangs_along(cloth, face)
+
+
+def axes_of(cloth: Cloth, face: Face) -> Axes:
+    """The directions of the cloth in which a face stands on its motif: of a stripe, which is upright, square to it."""
+    if face.pattern != "stripe-centred":
+        return "both"
+    return "along" if cloth.lies_aside else "across"
 
 
 def repeats_added(cloth: Cloth, pieces: tuple[Piece, ...]) -> int:
@@ -251,14 +268,16 @@ def strips_too_short(strips: Strips, cloth: Cloth) -> bool:
 
 
 def first_motif(planned: ClothPlan, plan: Plan) -> tuple[str, int] | None:
-    """The motif of the first centred piece, and how far behind the squared end its first point lies (nm, as laid).
+    """The first motif that a piece hangs on along the roll, and how far behind the squared end its first point lies.
+
+    In nm, as laid.
 
     None where nothing depends on where the cut falls.
     """
     repeat = planned.laid.repeat
     if repeat is None or not planned.depends_on_start:
         return None
-    wanted = next(piece.face.motif for piece in planned.pieces if piece.face.pattern == "centred")
+    wanted = next(piece.face.motif for piece in planned.pieces if hangs_along(planned.cloth, piece.face))
     motif = next(motif for motif in planned.laid.motifs if motif.id == wanted)
     return motif.id, (motif.oy + plan.phase) % repeat.along
 
@@ -297,7 +316,7 @@ def _turned_together(piece: Piece, pieces: tuple[Piece, ...]) -> tuple[Piece, ..
 
 def _panel(cloth: Cloth, piece: Piece, together: tuple[Piece, ...]) -> Panel:
     face = piece.face
-    motif = face.motif if face.pattern == "centred" else None
+    motif = face.motif if face.has_motif else None
     alike = face.pattern == "alike"
     dx, dy = piece.aim if motif else (0, 0)
     own = f"group {face.group}" if face.group else f"cover {piece.cushion}"
@@ -313,6 +332,7 @@ def _panel(cloth: Cloth, piece: Piece, together: tuple[Piece, ...]) -> Panel:
         group=own if alike else None,
         turn_group=piece.cushion if together and cloth.direction == "any" else None,
         turned=piece.aside,
+        axes=axes_of(cloth, face),
     )
     return _shaped(panel, piece)
 
@@ -337,15 +357,15 @@ def _turns(cloth: Cloth, piece: Piece, together: tuple[Piece, ...]) -> tuple[int
 
     A free rectangle turned by half lies as before, so half turns are tried only where a motif may be nearer one edge,
     where the panel has to lie as a centred face of the same cover does, and for outlines. A circle needs a quarter
-    turn only where another face takes it.
+    turn only where another face takes it. Nothing that hangs on the pattern takes one: a stripe would lie crosswise.
     """
     face, any_way = piece.face, cloth.direction == "any"
     free = face.pattern == "free"
-    beside_centred = any_way and any(other.face.pattern == "centred" for other in together)
+    beside_centred = any_way and any(other.face.has_motif for other in together)
     differs = free and (piece.shape == "outline" or beside_centred)
     rounds_alone = piece.shape == "circle" and all(other.shape == "circle" for other in together)
     turns = [0]
-    if face.turn != "none" and cloth.direction != "one-way" and (face.pattern == "centred" or differs):
+    if face.turn != "none" and cloth.direction != "one-way" and (face.has_motif or differs):
         turns.append(180)
     if face.turn == "quarter" and any_way and free and not rounds_alone:
         turns.extend([90, 270] if differs else [90])
@@ -377,8 +397,9 @@ def cannot_lay(code: str, piece: Piece, cloth: Cloth, units: str, *ways_out: dic
         return Problem(f"{piece.insert_at}/{side}", code, f"{text} {turn} or choose a wider cloth.", ways_out)
     at = piece.face_at
     if code == "no-motif-column":
-        text = f"{who} cannot have this motif in its middle: wherever the motif lies, the panel would leave the cloth. "
-        text += f"{on[0].upper()}{on[1:]}. Set it off centre, or choose another motif or cloth."
+        what = "motif" if piece.face.pattern == "centred" else "stripe"
+        text = f"{who} cannot have this {what} in its middle: wherever it lies, the panel would leave the cloth. "
+        text += f"{on[0].upper()}{on[1:]}. Set it off centre, or choose another {what} or cloth."
         return Problem(f"{at}/pattern", "motif-cannot-be-centred", text)
     text = "Front and back of a cover have to lie the same way round on this cloth, and what is asked of them here "
     return Problem(f"{at}/turn", "rules-contradict", text + "leaves no way that both can lie: free one of the two.")

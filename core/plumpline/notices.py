@@ -14,7 +14,7 @@ from plumpline.figures import length_to_ask
 from plumpline.job import HABITS, Job, name_of
 from plumpline.layout.budget import Slices
 from plumpline.layout.strip import Repeat
-from plumpline.layplan import ClothPlan
+from plumpline.layplan import ClothPlan, follows_repeat
 from plumpline.lengths import write_length
 from plumpline.pieces import Piece
 from plumpline.prepared import Prepared
@@ -102,7 +102,7 @@ def _far_above(planned: ClothPlan, job: Job) -> Iterator[Notice]:
     floor = area // planned.laid.usable
     if planned.plan.length < _FAR_ABOVE * floor or planned.plan.length <= longest:
         return
-    bound = planned.cloth.repeat_along and any(piece.face.pattern != "free" for piece in planned.pieces)
+    bound = planned.cloth.repeat_along and any(follows_repeat(planned.cloth, piece.face) for piece in planned.pieces)
     laid, bare = (write_length(nm, job.units) for nm in (planned.plan.length, floor))
     text = f"The panels alone would fill {bare}, yet {laid} are laid: check the measures"
     field = "repeat/along" if bound else "width"

@@ -142,7 +142,7 @@ def _patterns(prepared: Prepared, cloth: Cloth) -> Iterator[Offer]:
     """Faces that give up the place they have in the pattern."""
     faces = [(f"{cover.cushion.at}/cover/{part}/pattern", face) for cover in prepared.covers
              for part, face in cover.cushion.cover.faces if face.cloth == cloth.id]  # fmt: skip
-    centred = [at for at, face in faces if face.pattern == "centred"]
+    centred = [at for at, face in faces if face.has_motif]
     bound = [at for at, face in faces if face.pattern != "free"]
     if centred:
         yield "Set the motif off centre, all faces alike", tuple(Change(at, "alike") for at in centred)

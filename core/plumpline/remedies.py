@@ -234,14 +234,14 @@ def joins_of_faces(blamed: list[Piece]) -> list[Offer]:
     joinable = [(at, face) for at, face in faces if at.endswith(("/front", "/back")) or "/layers/" in at]
     for joined, words in _JOINED.items() if joinable else ():
         for pattern, matched in (
-            _MATCHED.items() if any(f.pattern == "centred" for _, f in joinable) else _PLAIN.items()
+            _MATCHED.items() if any(face.has_motif for _, face in joinable) else _PLAIN.items()
         ):
             changes = tuple(
                 change
                 for at, face in joinable
                 for change in (
                     Change(f"{at}/joined", joined),
-                    *([Change(f"{at}/join_pattern", pattern)] if face.pattern == "centred" else []),
+                    *([Change(f"{at}/join_pattern", pattern)] if face.has_motif else []),
                 )
             )
             offers.append((f"{words}{matched}", changes))

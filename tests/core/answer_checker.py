@@ -69,7 +69,7 @@ def check_piece(job, bolt, piece):
     if piece["layout"]:
         end = max(entry["y"] + entry["length"] for entry in piece["layout"])
         assert piece["laid"]["nm"] == end
-        waits = rules.start == "unknown" and any(p["face"].get("pattern") == "centred" for p in panels.values())
+        waits = rules.start == "unknown" and any(rules.hangs_along(p["face"]) for p in panels.values())
         takes = ceil((end + rules.squaring) / rules.along) + (rules.raw_v if waits else 0)
         # What a start that nobody knows takes is a repeat less one unit at worst.
         assert takes <= on_it.between + waits
@@ -179,6 +179,15 @@ class _Cloth:
                 return False
         return not self.v or (dy - column * self.drop) % self.v == 0
 
+    def hangs_along(self, face):
+        """Whether a face asks for a place along the roll: a stripe does only where it runs across the cloth."""
+        pattern = face.get("pattern")
+        return pattern == "centred" or (pattern == "stripe-centred" and self.base in (90, 270))
+
+    def same_stripe(self, dx, dy):
+        """Whether two points so far apart show the same stripe: along the roll, or across it where tops lie aside."""
+        return not dy % self.v if self.base in (90, 270) else not dx % self.h
+
     def flaws(self):
         for flaw in self.bolt.get("flaws", ()):
             x, y = (nm(flaw["across"]) - self.selvedge) * self.across, nm(flaw["along"]) * self.along
@@ -254,7 +263,7 @@ def _check_layout(rules, panels, plan):
         for x, y, right, end in rules.flaws():
             flaw = {"x": x, "y": y, "width": right - x, "length": end - y}
             assert _apart(entry, _lies_round(panel, entry), flaw, False), ("flaw", entry)
-        if panel["face"].get("pattern") == "centred":
+        if panel["face"].get("pattern") in ("centred", "stripe-centred"):
             _check_centred(rules, panel, entry)
     for id_, panel in panels.items():
         copies = sorted(entry["copy"] for entry in placed.get(id_, ()))
@@ -312,16 +321,19 @@ def _check_turn(rules, panel, turn):
     allowed = {"one-way": {0}, "two-way": {0, 180}, "any": {0, 90, 180, 270}}[rules.direction]
     face = panel["face"]
     allowed &= {"none": {0}, "half": {0, 180}, "quarter": {0, 90, 180, 270}}[face.get("turn", "quarter")]
-    if face.get("pattern") in ("centred", "alike"):
+    if face.get("pattern", "free") != "free":
         allowed &= {0, 180}
     assert turn in allowed, (turn, face)
 
 
 def _check_centred(rules, panel, entry):
-    """The motif stands at the centre of the finished face, plus the offset, to within a nanometre or two."""
+    """The motif stands at the centre of the finished face, plus the offset, to within a nanometre or two.
+
+    A stripe does so from side to side of the face, and nothing is asked of it up and down.
+    """
     if panel["upright"] is None:
         return
-    offset = panel["face"].get("offset", {})
+    offset, striped = panel["face"].get("offset", {}), panel["face"]["pattern"] == "stripe-centred"
     w, h = panel["upright"]
     across = w * panel["left"] + nm(offset.get("across", "0 cm")) / rules.cut_across
     along = h * panel["lower"] + nm(offset.get("along", "0 cm")) / rules.cut_along
@@ -330,7 +342,8 @@ def _check_centred(rules, panel, entry):
     x, y = entry["x"] + ux * entry["width"], entry["y"] + uz * entry["length"]
     ox, oy = rules.motif(panel["face"]["motif"])
     near = [(floor(x) + i - ox, floor(y) + j - oy - rules.phase) for i in range(-2, 3) for j in range(-2, 3)]
-    assert any(rules.same_place(dx, dy) for dx, dy in near), entry
+    same = rules.same_stripe if striped else rules.same_place
+    assert any(same(dx, dy) for dx, dy in near), entry
 
 
 def _lies_round(panel, entry):
@@ -431,8 +444,7 @@ def _check_same_turn(rules, panels, placed):
 
 def _check_purchase(rules, panels, plan):
     needed = ceil((plan["laid"]["nm"] + rules.squaring) / rules.along)
-    centred = any(panel["face"].get("pattern") == "centred" for panel in panels.values())
-    if rules.start == "unknown" and centred:
+    if rules.start == "unknown" and any(rules.hangs_along(panel["face"]) for panel in panels.values()):
         needed += rules.raw_v
     assert plan["needed"]["nm"] == needed
     step = nm(rules.bolt["sold_by"])

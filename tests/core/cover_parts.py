@@ -227,7 +227,7 @@ def joined(part, allow):
         return [part]
     face, seam, side = part.width - 2 * allow.side, allow.seam, allow.side
     columns = [Fraction(usable, 2)]
-    if part.face.get("pattern") == "centred":
+    if part.face.get("pattern") in ("centred", "stripe-centred"):
         motif = next(m for m in bolt["motifs"] if m["id"] == part.face["motif"])
         first, step = nm(motif["across"]) - (nm(bolt["width"]) - usable) // 2, nm(bolt["repeat"]["across"])
         columns = [first + step * number for number in range(-99, 99) if 0 <= first + step * number <= usable]
@@ -240,7 +240,8 @@ def joined(part, allow):
     else:
         aim = side + Fraction(face, 2)
         lost = min((column - aim for column in columns if column >= aim), default=0)
-        first = (usable - lost * (part.face.get("pattern") == "centred")) // grid * grid - side - seam
+        lost *= part.face.get("pattern") in ("centred", "stripe-centred")
+        first = (usable - lost) // grid * grid - side - seam
         finished = [min(first, face - least), max(face - first, least)]
     places = ["left", "middle", "right"] if len(finished) == 3 else ["left", "right"]
     start, pieces, free = Fraction(0), [], {**part.face, "pattern": "free"}

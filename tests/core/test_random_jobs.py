@@ -12,9 +12,9 @@ EIGHTHS = st.integers(min_value=40, max_value=240).map(lambda n: f"{n // 8} {n %
 
 @st.composite
 def faces(draw, patterned):
-    pattern = draw(st.sampled_from(["free", "alike", "centred"] if patterned else ["free"]))
+    pattern = draw(st.sampled_from(["free", "alike", "centred", "stripe-centred"] if patterned else ["free"]))
     face = {"cloth": "k1", "pattern": pattern}
-    if pattern == "centred":
+    if pattern.endswith("centred"):
         face["motif"] = draw(st.sampled_from(["m1", "m2"]))
         if draw(st.booleans()):
             face["offset"] = {"across": draw(st.sampled_from(["1 in", "-1 1/2 in"])), "along": "3/4 in"}

@@ -18,7 +18,8 @@ const edgeIs = (...kinds) => when(beside('kind'), ...kinds);
 
 // Fields that make sense only after another; a value that is there is always shown.
 const conditions = [
-  [/\/(motif|offset\/\w+)$/, when(pattern, 'centred')],
+  [/\/(motif|offset\/across)$/, when(pattern, 'centred', 'stripe-centred')],
+  [/\/offset\/along$/, when(pattern, 'centred')],
   [/\/group$/, when(pattern, 'alike')],
   [/\/insert\/clearance$/, when(beside('measured'), 'opening')],
   [/\/insert\/again\/\w+$/, () => false],
@@ -51,7 +52,7 @@ const conditions = [
   [/\/closure\/hem$/, when(closing, 'envelope', 'buttons', 'ties', 'open')],
   [/\/closure\/seam$/, when(closing, 'hand-sewn', 'zip')],
   [/\/cover\/(front|back)\/joined$/, when(ofCushion('insert/shape'), 'rectangle', 'bolster')],
-  [/\/join_pattern$/, (job, path) => when(beside('pattern'), 'centred')(job, path) && when(beside('joined'), 'both-ends', 'one-side')(job, path)],
+  [/\/join_pattern$/, (job, path) => when(beside('pattern'), 'centred', 'stripe-centred')(job, path) && when(beside('joined'), 'both-ends', 'one-side')(job, path)],
   [/\/made\/kind$/, when(ofCushion('insert/shape'), 'rectangle', 'bolster')],
   [/\/made\/cloth$/, when(beside('kind'), 'border', 'band')],
   [/\/made\/width$/, when(beside('kind'), 'border', 'band', 'inset')],

@@ -165,7 +165,7 @@ const face = (part, side, byKind = {}) => {
   return {
     [`/cushions/*/cover/${part}/cloth`]: { ...called('cloth'), kind: 'cloth' },
     [`/cushions/*/cover/${part}/pattern`]: { ...called('pattern'), kind: 'choice', usual: 'free',
-      options: { free: 'Free', alike: 'All alike', centred: 'Centred' } },
+      options: { free: 'Free', alike: 'All alike', centred: 'Centred', 'stripe-centred': 'Stripe centred' } },
     [`/cushions/*/cover/${part}/motif`]: { ...called('motif'), kind: 'motif', after: 'pattern' },
     [`/cushions/*/cover/${part}/offset/across`]: { ...called('off centre, across'), kind: 'signed', after: 'pattern',
       options: { '': 'To the right', '-': 'To the left' } },

@@ -63,6 +63,7 @@ export default {
   // Texts that several keys share, by what they are in the first language.
   texts: {
     Centred: 'Centered',
+    'Stripe centred': 'Stripe centered',
     'A border round a centre': 'A border round a center',
     Centimetres: 'Centimeters',
     Millimetres: 'Millimeters',

@@ -53,7 +53,7 @@ def _no_room(panel: Part, face: Face, at: str, job: Job) -> list[Problem]:
 
 def _motif_lost(panel: Part, face: Face, at: str, cushion: Cushion) -> list[Problem]:
     """The problem of a motif that would stand on a border or a band instead of the face."""
-    if face.pattern != "centred" or face.parts.kind == "inset":
+    if not face.has_motif or face.parts.kind == "inset":
         return []
     across, up = panel.middle
     x, y = across + face.offset_across, up + face.offset_along

@@ -31,7 +31,7 @@ def unjoinable(panel: Part, cushion: Cushion) -> list[Problem]:
     if panel.shape != "rectangle":
         text = "A face of this shape is cut in one: choose a wider cloth, or let it be cut whole."
         return [Problem(f"{at}/joined", "rules-contradict", text)]
-    if face.join_pattern == "matched" and face.pattern != "centred":
+    if face.join_pattern == "matched" and not face.has_motif:
         text = (
             "Only a face with a motif in its middle can be matched at its joins: centre one, or leave them unmatched."
         )
@@ -69,7 +69,7 @@ def _beside_the_motif(panel: Part, face: Face, cloth: Cloth) -> int:
     With a piece at both ends the motif stands in the middle of that piece; else so far from the left edge.
     """
     laid = lay_out(cloth, cloth.width or 0)
-    if face.pattern != "centred" or laid.repeat is None or not laid.repeat.across:
+    if not face.has_motif or laid.repeat is None or not laid.repeat.across:
         return laid.usable
     motif = next(motif for motif in laid.motifs if motif.id == face.motif)
     offset = cut_across(cloth, face.offset_across, 0)
@@ -118,7 +118,7 @@ def _pieced(panel: Part, face: Face, widths: Sequence[int], cushion: Cushion, jo
     portions: list[Portion] = []
     for name, start, width in zip(_names(len(widths)), starts, widths, strict=True):
         portion = portion_of(panel, name, (start, 0), (width, panel.length), seam, panel.face_of)
-        matched = face.pattern == "centred" and face.join_pattern == "matched"
+        matched = face.has_motif and face.join_pattern == "matched"
         portions.append(replace(portion, shows="the pattern") if matched else portion)
     lines, seams = _lines(panel, face, portions, job), (len(widths) - 1) * panel.plain[1]
     sewn, whole = (write_length(nm, job.units) for nm in (seam, panel.width))
@@ -128,7 +128,9 @@ def _pieced(panel: Part, face: Face, widths: Sequence[int], cushion: Cushion, jo
 
 
 def _matching(face: Face) -> str:
-    return " Pin the pattern together at every join first." if face.join_pattern == "matched" else ""
+    if face.join_pattern != "matched":
+        return ""
+    return f" Pin the {'pattern' if face.pattern == 'centred' else 'stripes'} together at every join first."
 
 
 def _lines(panel: Part, face: Face, portions: Sequence[Portion], job: Job) -> list[str]:
@@ -138,10 +140,16 @@ def _lines(panel: Part, face: Face, portions: Sequence[Portion], job: Job) -> li
     cuts = listed([size(*portion.part.plain, units) for portion in portions])
     whole = write_length(panel.width, units)
     lines = [f"The {name} is wider than the cloth and joined: {widths} = {whole}, cut {cuts}."]
-    if face.pattern == "centred":
-        lines.append(
-            "The pattern runs on across the joins."
-            if face.join_pattern == "matched"
-            else "The pattern is not matched at the joins."
-        )
+    if face.has_motif:
+        lines.append(_across_the_joins(face, job))
     return lines
+
+
+def _across_the_joins(face: Face, job: Job) -> str:
+    """Whether the pattern runs on across the joins; of one that is centred as stripes, how far it does."""
+    if face.join_pattern != "matched":
+        return "The pattern is not matched at the joins."
+    if face.pattern == "centred":
+        return "The pattern runs on across the joins."
+    along = job.cloth(face.cloth).repeat_along
+    return f"The stripes run on across the joins{'; what repeats along them is not matched there' if along else ''}."

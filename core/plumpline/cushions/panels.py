@@ -271,7 +271,7 @@ def off_the_face(cushion: Cushion, part: str, across: int, up: int) -> list[Prob
     face = cushion.cover.face(part)
     problems = []
     for name, offset, side in (("across", face.offset_across, across), ("along", face.offset_along, up)):
-        if face.pattern == "centred" and 2 * abs(offset) > side > 0:
+        if face.has_motif and 2 * abs(offset) > side > 0:
             text = f"So far from the middle the motif is not on the {part} any more: make the offset smaller."
             problems.append(Problem(f"{cushion.at}/cover/{part}/offset/{name}", "rules-contradict", text))
     return problems

@@ -62,6 +62,11 @@ class Face:
     join_pattern: str = "free"
     parts: FaceParts = FaceParts()
 
+    @property
+    def has_motif(self) -> bool:
+        """Whether a motif or a stripe is to stand in the middle of it, or so far from there."""
+        return self.pattern in ("centred", "stripe-centred")
+
 
 @dataclass(frozen=True)
 class Corners:
@@ -334,11 +339,12 @@ def _face(values: Values, habits: Habits) -> Face:
         pattern=pattern,
         motif=values.get("motif"),
         offset_across=offset.get("across", 0),
-        offset_along=offset.get("along", 0),
+        # A stripe runs up and down the face, so there is nothing to set off that way.
+        offset_along=0 if pattern == "stripe-centred" else offset.get("along", 0),
         turn=values.get("turn", "quarter"),
         group=values.get("group"),
         joined=values.get("joined", "none"),
-        join_pattern=values.get("join_pattern", "matched" if pattern == "centred" else "free"),
+        join_pattern=values.get("join_pattern", "matched" if pattern in ("centred", "stripe-centred") else "free"),
         parts=_face_parts(values.get("made", {}), habits),
     )
 

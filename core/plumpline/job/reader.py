@@ -145,7 +145,7 @@ def _check_face(cloth: Cloth | None, face: Face, at: str, reading: Reading) -> N
     if cloth is None:
         _no_such_cloth(face.cloth, at, reading)
         return
-    if face.pattern == "centred":
+    if face.has_motif:
         _check_centred(cloth, face, at, reading)
     elif face.pattern == "alike" and not (cloth.repeat_across or cloth.repeat_along):
         text = f"Alike panels need the repeat of {name_of(cloth)}: measure it, or let the panels be cut anywhere."
@@ -157,8 +157,8 @@ def _no_such_cloth(name: str, at: str, reading: Reading) -> None:
 
 
 def _check_centred(cloth: Cloth, face: Face, at: str, reading: Reading) -> None:
-    if not (cloth.repeat_across or cloth.repeat_along):
-        text = f"To centre a motif, the repeat of {name_of(cloth)} has to be measured first."
+    text = _no_such_repeat(cloth, face)
+    if text is not None:
         reading.problem(f"{at}/pattern", "rules-contradict", text)
     elif face.motif is None:
         text = f"Say which motif of {name_of(cloth)} is to stand in the middle."
@@ -166,3 +166,17 @@ def _check_centred(cloth: Cloth, face: Face, at: str, reading: Reading) -> None:
     elif face.motif not in [motif.id for motif in cloth.motifs]:
         text = f"There is no motif “{face.motif}” on {name_of(cloth)}: choose one it has, or measure it."
         reading.problem(f"{at}/motif", "no-such-motif", text)
+
+
+def _no_such_repeat(cloth: Cloth, face: Face) -> str | None:
+    """What is wrong with centring where the cloth has no repeat, or not the way that a stripe needs it."""
+    name = name_of(cloth)
+    if not (cloth.repeat_across or cloth.repeat_along):
+        what = "a motif, the repeat of" if face.pattern == "centred" else "a stripe, the distance between stripes on"
+        return f"To centre {what} {name} has to be measured first."
+    # Upright on a face whose top points to a side of the cloth is what runs across the roll.
+    if face.pattern == "centred" or (cloth.repeat_along if cloth.lies_aside else cloth.repeat_across):
+        return None
+    top = "away from the cut end" if cloth.lies_aside else "to one of its edges"
+    text = f"The stripes of {name} would lie crosswise on this face: let the top of its pattern point {top}"
+    return f"{text}, or measure the repeat the other way too."

@@ -97,7 +97,7 @@ def choices_of(strip: Strip) -> Choices:
 
 
 def _anchor(strip: Strip, panel: Panel) -> str:
-    if panel.motif is not None:
+    if panel.hangs_along:
         return MOTIF
     return f"group:{panel.group}" if panel.group is not None and strip.repeat is not None else ""
 
@@ -146,14 +146,14 @@ def _some_turned(options: list[tuple[tuple[int, ...], int]]) -> Iterator[Turns]:
 
 def _phases(strip: Strip) -> tuple[int, ...]:
     """Phases at which some motif panel lies at y = 0, then those at which it lies behind one panel or two."""
-    bound = [p for p in strip.panels if p.motif is not None]
+    bound = [p for p in strip.panels if p.hangs_along]
     if strip.start == "measured" or not bound or strip.repeat is None or not strip.repeat.along:
         return (0,)
     along = strip.repeat.along
     residues = [r for p in bound for r in _motif_residues(strip, p)]
     phases = dict.fromkeys(-r % along for r in residues)
     if len(bound) < len(strip.panels):
-        for rest in _rests(strip, [p for p in strip.panels if p.motif is None], along=True):
+        for rest in _rests(strip, [p for p in strip.panels if not p.hangs_along], along=True):
             phases.update(dict.fromkeys((rest + strip.gap - r) % along for r in residues))
     return tuple(phases)[:MOST_PLACES]
 

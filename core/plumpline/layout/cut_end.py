@@ -34,7 +34,7 @@ class Lost:
 
 def lost_to_start(strip: Strip) -> Lost:
     """What goes before the plan can begin; nothing where the start is known or nothing hangs on it."""
-    bound = [panel for panel in strip.panels if panel.motif is not None]
+    bound = [panel for panel in strip.panels if panel.hangs_along]
     if strip.start != "unknown" or not bound or strip.repeat is None or not strip.repeat.along:
         return Lost()
     along = strip.repeat.along

@@ -124,9 +124,10 @@ def _blocks(strip: Strip, plan: Plan) -> list[Block]:
 
 
 def _block(strip: Strip, plan: Plan, panel: Panel, placed: Placement) -> Block:
-    repeat, size = strip.repeat, (placed.w, placed.h)
-    if repeat is None or (panel.motif is None and panel.group is None):
+    size = (placed.w, placed.h)
+    if strip.repeat is None or (panel.motif is None and panel.group is None):
         return Block(placed.x, placed.y, *size, fixed=bool(strip.flaws))
+    repeat = strip.repeat.on(panel.axes)
     columns = bool(repeat.across) or bool(strip.flaws)
     if not repeat.along:
         return Block(placed.x, placed.y, *size, fixed=columns)

@@ -5,7 +5,8 @@ Two ways of writing an instance are read. A *trade* instance has ``id``, ``usabl
 ({``id``, ``w``, ``h``, ``qty``, ``rotation`` none/half/quarter, ``motif``, ``motif_dx``, ``motif_dy``}), ``repeat``
 ({``h``, ``v``, ``drop``, ``ox``, ``oy``}: points at (ox + i·h, oy + j·v + drop where i is odd)) and ``gap``; further
 ``flaws`` ({``x``, ``y``, ``w``, ``h``}, or {``points``} with the corners [x, y] of an outline), ``start`` (measured,
-choose, unknown), ``motifs`` ({``id``, ``ox``, ``oy``}) with ``motif_id`` of a panel, ``group``, ``turn_group``,
+choose, unknown), ``motifs`` ({``id``, ``ox``, ``oy``}) with ``motif_id`` of a panel and ``motif_axes`` (both, across,
+along: which way it is to stand on its motif), ``group``, ``turn_group``,
 ``shape`` ("rect", "circle" or a list of corners [x, y] that span w × h), ``strips`` ({``width``, ``length``, ``join``,
 ``bias``}: piping) and ``straight``. A *strip-packing family* instance has ``name``, ``width`` and ``items`` of
 [w, h, copies], nothing turned. All measures are whole numbers of one unit.
@@ -30,6 +31,7 @@ from plumpline.layout.fit import Fit, TooMany, equal_sets, fit_sets
 from plumpline.layout.outlines import outline_of
 from plumpline.layout.solve import lay_plan, straight_plan
 from plumpline.layout.strip import (
+    Axes,
     CannotLay,
     Flaw,
     Motif,
@@ -154,8 +156,15 @@ def _panel(name: str, panel: Mapping[str, Any]) -> Panel:
     return Panel(
         panel["id"], panel["w"], panel["h"], panel["qty"], TURNS_OF[panel.get("rotation", "none")], motif,
         panel.get("motif_dx", 0), panel.get("motif_dy", 0), panel.get("group"), panel.get("turn_group"),
-        shape=_shape(name, panel),
+        shape=_shape(name, panel), axes=_axes(name, panel),
     )
+
+
+def _axes(name: str, panel: Mapping[str, Any]) -> Axes:
+    axes = panel.get("motif_axes", "both")
+    if axes not in ("both", "across", "along"):
+        raise ValueError(f"{name}: the 'motif_axes' of {panel['id']} are neither 'both' nor 'across' nor 'along'")
+    return cast(Axes, axes)
 
 
 def _shape(name: str, panel: Mapping[str, Any]) -> Shape:

@@ -16,7 +16,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from plumpline.layout.outlines import extents_of
-from plumpline.layout.strip import TURNS, CannotLay, Panel, Strip
+from plumpline.layout.strip import TURNS, CannotLay, Panel, Repeat, Strip
 
 Column = tuple[int, int]
 Place = tuple[int, int]
@@ -27,7 +27,7 @@ MOTIF = "motif"
 class Variant:
     """One panel turned one way: extents with the gap, its columns (x, residue) or None for any x, and its y rule.
 
-    ``anchor`` names what its places hang on: "" (free), "motif", or "group:" and the group's name.
+    ``anchor`` names what its rows hang on: "" (nothing), "motif", or "group:" and the group's name.
     """
 
     turn: int
@@ -142,26 +142,28 @@ def _turned(
     if panel.motif is not None:
         yield from _motif_variants(strip, panel, turn, phase)
     elif panel.group is not None and panel.group in places:
+        assert strip.repeat is not None
         cx, cy = places[panel.group]
-        yield from _bound(strip, turn, (w, h), (cx - w // 2, cy - h // 2), f"group:{panel.group}")
+        yield from _bound(strip, strip.repeat, turn, (w, h), (cx - w // 2, cy - h // 2), f"group:{panel.group}")
     else:
         yield Variant(turn, w + strip.gap, h + strip.gap, None, 0, 1, "")
 
 
 def _motif_variants(strip: Strip, panel: Panel, turn: int, phase: int) -> Iterator[Variant]:
+    assert strip.repeat is not None
     dx, dy = panel.point(turn)
+    repeat, anchor = strip.repeat.on(panel.axes), MOTIF if panel.hangs_along else ""
     for motif in strip.motifs:
         if motif.id == panel.motif:
             corner = (motif.ox - dx, motif.oy + phase - dy)
-            yield from _bound(strip, turn, panel.extents(turn), corner, MOTIF)
+            yield from _bound(strip, repeat, turn, panel.extents(turn), corner, anchor)
 
 
 def _bound(
-    strip: Strip, turn: int, extents: tuple[int, int], corner: Place, anchor: str
+    strip: Strip, repeat: Repeat, turn: int, extents: tuple[int, int], corner: Place, anchor: str
 ) -> Iterator[Variant]:
     """The variant whose lower left corners are ``corner`` moved by the repeat; none where no column fits."""
-    assert strip.repeat is not None
-    (w, h), (x, y), repeat = extents, corner, strip.repeat
+    (w, h), (x, y) = extents, corner
     step = repeat.along or 1
     if not repeat.across:
         yield Variant(turn, w + strip.gap, h + strip.gap, None, y % step, step, anchor)

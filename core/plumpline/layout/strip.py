@@ -21,6 +21,7 @@ from plumpline.layout.outlines import Parts, Point, Points, convex_parts, extent
 
 Shape = Literal["rect", "circle"] | Points
 Start = Literal["measured", "choose", "unknown"]
+Axes = Literal["both", "across", "along"]
 CutKind = Literal["across", "along"]
 Grain = Literal["across", "along", "bias"]
 Json = int | str | list["Json"] | dict[str, "Json"]
@@ -33,7 +34,8 @@ class Panel:
     """``qty`` equal panels, ``w`` across and ``h`` along the roll as they lie unturned.
 
     ``turns`` are the turns allowed, in degrees anticlockwise. With ``motif`` the panel's point (``dx``, ``dy``),
-    counted unturned from its lower left corner, must lie on a point of that motif. Panels of one ``group`` are alike:
+    counted unturned from its lower left corner, must lie on a point of that motif; ``axes`` says whether it must both
+ways or only "across" or "along" the cloth, as on a stripe. Panels of one ``group`` are alike:
     their centres (whole units, rounded down) lie at one point of the repeat, up to whole repeats and the drop.
     Panels of one ``turn_group``, and their copies, take one common turn. ``turned`` gives the extents of the panel
     turned a quarter where they are not simply (h, w). Of a ``shape`` that is not a rectangle, w and h are the extents:
@@ -54,6 +56,12 @@ class Panel:
     turned: tuple[int, int] | None = None
     shape: Shape = "rect"
     covers: Points = ()
+    axes: Axes = "both"
+
+    @property
+    def hangs_along(self) -> bool:
+        """Whether where the panel lies along the roll depends on its motif."""
+        return self.motif is not None and self.axes != "across"
 
     def extents(self, turn: int) -> tuple[int, int]:
         """Width across and length along the roll when turned by ``turn`` degrees."""
@@ -86,6 +94,12 @@ class Repeat:
     across: int
     along: int
     drop: int = 0
+
+    def on(self, axes: Axes) -> Repeat:
+        """What of the repeat asks something of a panel that hangs on it in these directions."""
+        if axes == "both":
+            return self
+        return Repeat(self.across, 0) if axes == "across" else Repeat(0, self.along)
 
 
 @dataclass(frozen=True)

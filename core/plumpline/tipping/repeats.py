@@ -21,6 +21,7 @@ from plumpline.job import shrunk
 from plumpline.layout.budget import QUICK_WORK, Slices
 from plumpline.layout.holding import Movable, furthest
 from plumpline.layout.strip import Panel, Strip
+from plumpline.layplan import follows_repeat
 from plumpline.pieces import Piece
 from plumpline.tipping.intervals import Interval
 from plumpline.tipping.trials import Cutting, Trial, Trials, Untold
@@ -62,7 +63,7 @@ class Repeats:
         """Find the interval around the own repeat, then the next on either side."""
         planned, trial = self.trials.planned, self.trials.own
         assert trial.buy is not None
-        if all(piece.face.pattern == "free" for piece in planned.pieces):
+        if not any(follows_repeat(planned.cloth, piece.face) for piece in planned.pieces):
             self.found.append(Interval(None, None, trial.buy, True, own=True))
             return
         down = yield from self._end(self.own, trial, self.low)
@@ -160,7 +161,7 @@ class Repeats:
         """Whether the panels that are bound prove by themselves that it takes more, and may be reasoned about so."""
         cutting = trial.cutting
         assert cutting is not None
-        bound = tuple(piece for piece in cutting.pieces if piece.face.pattern != "free")
+        bound = tuple(piece for piece in cutting.pieces if follows_repeat(cutting.cloth, piece.face))
         if not _follow_one_point(replace(cutting, pieces=bound).strip(), bound):
             return False
         if bound == cutting.pieces and not cutting.strips:
@@ -195,7 +196,7 @@ def _first_as_long(laid: int, lost: Fraction) -> int:
 
 def _points(strip: Strip, panel: Panel) -> list[tuple[int, int]]:
     """The heights of a bound panel in its turns, and where it starts from the point that it hangs on."""
-    if panel.motif is not None:
+    if panel.hangs_along:
         own = [motif.oy for motif in strip.motifs if motif.id == panel.motif]
         return [(panel.extents(turn)[1], oy - panel.point(turn)[1]) for turn, oy in product(panel.turns, own)]
     if panel.group is not None:

@@ -90,8 +90,8 @@ def closing_text(bench: Bench) -> str:
 def _motifs(bench: Bench) -> Iterator[Fact]:
     for part, face in bench.cover.cushion.cover.faces:
         name = _CALLED.get((bench.cover.cushion.kind, part), _FACES[part])
-        if face.pattern == "centred":
-            yield f"Motif, {name.lower()}", _centred(face, bench)
+        if face.has_motif:
+            yield f"{'Motif' if face.pattern == 'centred' else 'Stripe'}, {name.lower()}", _centred(face, bench)
         elif face.pattern == "alike":
             yield f"Motif, {name.lower()}", "every one shows the same place of the pattern"
 
@@ -99,7 +99,8 @@ def _motifs(bench: Bench) -> Iterator[Fact]:
 def _centred(face: Face, bench: Bench) -> str:
     motifs = bench.job.cloth(face.cloth).motifs
     named = [motif.name or f"motif {number}" for number, motif in enumerate(motifs, 1) if motif.id == face.motif]
-    motif = named[0] if named else "the motif"  # a cloth that could not be read has none
+    upright = "" if face.pattern == "centred" else ", upright"
+    motif = f"{named[0] if named else 'the motif'}{upright}"  # a cloth that could not be read has none
     sides = [
         f"{bench.told(abs(offset))} {more if offset > 0 else less}"
         for offset, more, less in ((face.offset_across, "right", "left"), (face.offset_along, "up", "down"))
@@ -136,12 +137,19 @@ def _lies(cloth: Cloth) -> str:
 def _not_matched(bench: Bench) -> Iterator[Fact]:
     """Parts that show a pattern and are cut without looking at it, and seams that it does not run on across."""
     patterned = [piece for piece in bench.cover.pieces if _has_repeat(piece, bench)]
+    along = any(bench.job.cloth(piece.face.cloth).repeat_along for piece in patterned)
     if patterned:
-        free = dict.fromkeys(family_name(family_of(piece)) for piece in patterned if piece.face.pattern == "free")
-        anywhere = f"{listed(list(free))}: cut anywhere in the pattern; " if free else ""
+        anywhere = _cut("free", "cut anywhere in the pattern", patterned)
+        anywhere += _cut("stripe-centred", "up and down anywhere in the pattern", patterned) if along else ""
         matched = any(piece.portion_of and piece.face.join_pattern == "matched" for piece in patterned)
         across = "across the joins within a face and no other seam" if matched else "across any seam"
         yield "Not matched", f"{anywhere}the pattern {'runs' if matched else 'does not run'} on {across}"
+
+
+def _cut(pattern: str, how: str, pieces: list[Piece]) -> str:
+    """How the parts of that pattern are cut, if there are any."""
+    families = dict.fromkeys(family_name(family_of(piece)) for piece in pieces if piece.face.pattern == pattern)
+    return f"{listed(list(families))}: {how}; " if families else ""
 
 
 def _has_repeat(piece: Piece, bench: Bench) -> bool:

@@ -2,7 +2,7 @@
 
 from itertools import product
 
-from layout_checker import extents, point, touches
+from layout_checker import extents, point, repeat_for, touches
 
 
 def shortest(strip, most):
@@ -81,15 +81,15 @@ def _allowed(strip, panel, turn, corner, phase, places):
     if panel.motif is not None:
         dx, dy = point(panel, turn)
         spots = [(m.ox, m.oy + phase) for m in strip.motifs if m.id == panel.motif]
-        return any(_on(strip.repeat, corner[0] + dx - ox, corner[1] + dy - oy) for ox, oy in spots)
+        repeat = repeat_for(strip, panel)
+        return any(_on(repeat, corner[0] + dx - ox, corner[1] + dy - oy) for ox, oy in spots)
     if panel.group is not None and strip.repeat is not None:
         cx, cy = places[panel.group]
-        return _on(strip.repeat, corner[0] + w // 2 - cx, corner[1] + h // 2 - cy)
+        return _on(repeat_for(strip, panel), corner[0] + w // 2 - cx, corner[1] + h // 2 - cy)
     return True
 
 
 def _on(repeat, dx, dy):
-    columns = dx // repeat.across if repeat.across else 0
-    return not (repeat.across and dx % repeat.across) and not (
-        repeat.along and (dy - columns * repeat.drop) % repeat.along
-    )
+    across, along, drop = repeat
+    columns = dx // across if across else 0
+    return not (across and dx % across) and not (along and (dy - columns * drop) % along)

@@ -2,7 +2,7 @@
 
 from itertools import pairwise
 
-from layout_checker import extents, point
+from layout_checker import extents, point, repeat_for
 
 
 def shortest(strip, most, effort):
@@ -90,15 +90,16 @@ class _Model:
                 centre = self._number(max(repeat.across, 1)), self._number(max(repeat.along, 1))
                 self.centres[panel.group] = centre
             spots = [centre]
+        across, along, drop = repeat_for(self.strip, panel)
         chosen = [self.model.new_bool_var("spot") for _ in spots]
         for (ox, oy), spot in zip(spots, chosen, strict=True):
             columns, rows = (self.model.new_int_var(-self.most * 4 - 99, self.most * 4 + 99, "n") for _ in range(2))
-            if repeat.across:
-                self.model.add(x + dx == ox + columns * repeat.across).only_enforce_if(spot)
+            if across:
+                self.model.add(x + dx == ox + columns * across).only_enforce_if(spot)
             else:
                 self.model.add(columns == 0)
-            if repeat.along:
-                shift = columns * repeat.drop + rows * repeat.along
+            if along:
+                shift = columns * drop + rows * along
                 self.model.add(y + dy == oy + shift).only_enforce_if(spot)
         self.model.add_bool_or(chosen).only_enforce_if(way)
 

@@ -29,9 +29,11 @@ def check(strip, plan):
         if panel.motif is not None:
             px, py = point(panel, q.turn)
             spots = [(m.ox, m.oy + plan.phase) for m in strip.motifs if m.id == panel.motif]
-            assert any(_same_place(strip, (q.x + px, q.y + py), spot) for spot in spots), "off the motif"
+            at = (q.x + px, q.y + py)
+            assert any(_same_place(strip, panel, at, spot) for spot in spots), "off the motif"
         if panel.group is not None and strip.repeat is not None:
-            assert _same_place(strip, (q.x + q.w // 2, q.y + q.h // 2), plan.alike[panel.group]), "not alike"
+            centre = q.x + q.w // 2, q.y + q.h // 2
+            assert _same_place(strip, panel, centre, plan.alike[panel.group]), "not alike"
     for a, b in combinations(plan.placements, 2):
         g, bodies = strip.gap, [body(panels[q.panel], q) for q in (a, b)]
         clear = a.x >= b.x + b.w + g or b.x >= a.x + a.w + g or a.y >= b.y + b.h + g or b.y >= a.y + a.h + g
@@ -88,8 +90,15 @@ def point(panel, turn):
     }[turn]
 
 
-def _same_place(strip, a, b):
+def repeat_for(strip, panel):
+    """What binds a panel across, along and by the drop: a stripe binds one way, and then no drop can matter."""
+    repeat = strip.repeat
+    across = 0 if panel.axes == "along" else repeat.across
+    return across, 0 if panel.axes == "across" else repeat.along, repeat.drop if panel.axes == "both" else 0
+
+
+def _same_place(strip, panel, a, b):
     """Whether two points are the same point of the repeat, up to whole repeats and the drop."""
-    repeat, dx, dy = strip.repeat, a[0] - b[0], a[1] - b[1]
-    columns, off = divmod(dx, repeat.across) if repeat.across else (0, 0)
-    return off == 0 and (not repeat.along or (dy - columns * repeat.drop) % repeat.along == 0)
+    (across, along, drop), dx, dy = repeat_for(strip, panel), a[0] - b[0], a[1] - b[1]
+    columns, off = divmod(dx, across) if across else (0, 0)
+    return off == 0 and (not along or (dy - columns * drop) % along == 0)

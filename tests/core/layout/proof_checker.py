@@ -4,7 +4,7 @@ from fractions import Fraction
 from itertools import product
 from math import ceil
 
-from layout_checker import extents, point
+from layout_checker import extents, point, repeat_for
 
 
 class Case:
@@ -24,7 +24,8 @@ class Case:
         size = (w + strip.gap, h + strip.gap)
         if panel.motif is not None:
             dx, dy = point(panel, turn)
-            corners, anchor = [(m.ox - dx, m.oy - dy) for m in strip.motifs if m.id == panel.motif], "motif"
+            corners = [(m.ox - dx, m.oy - dy) for m in strip.motifs if m.id == panel.motif]
+            anchor = "" if panel.axes == "across" else "motif"
         elif panel.group is not None and repeat is not None and self.left:
             leftmost = next(p for p in strip.panels if p.id == self.left["panel"])
             corners = [(extents(leftmost, self.left["turn"])[0] // 2 - w // 2, -(h // 2))]
@@ -33,14 +34,15 @@ class Case:
             return [(*size, None, -(h // 2) % repeat.along, f"group:{panel.group}")]
         else:
             return [(*size, None, None, "")]
-        step, ways = repeat.along or 1, {}
+        across, along, drop = repeat_for(strip, panel)
+        step, ways = along or 1, {}
         for x, y in corners:
-            if not repeat.across:
+            if not across:
                 ways[y % step] = None
                 continue
-            for column in range(x % repeat.across, strip.width - w + 1, repeat.across):
-                ways.setdefault((y + (column - x) // repeat.across * repeat.drop) % step, []).append(column)
-        return [(*size, columns, residue if repeat.along > 1 else None, anchor) for residue, columns in ways.items()]
+            for column in range(x % across, strip.width - w + 1, across):
+                ways.setdefault((y + (column - x) // across * drop) % step, []).append(column)
+        return [(*size, columns, residue if along > 1 else None, anchor) for residue, columns in ways.items()]
 
     def weights(self, data):
         """The listed weight of every way, panel by panel."""

@@ -169,3 +169,21 @@ def test_the_command_runs_as_a_module(tmp_path, capsys, monkeypatch):
         runpy.run_module("plumpline.layout", run_name="__main__")
     assert ended.value.code == 0
     assert json.loads(capsys.readouterr().out)["results"][0]["proven"]
+
+
+def test_a_stripe_is_asked_for_one_way_alone():
+    """Stripes 10 apart, one at 5: a panel 7 wide with its middle on one starts at 5 - 3, and at 10 more.
+
+    Two lie side by side, 20 wide; along the roll nothing keeps them apart, so four are 2 × 9 long. Asked for along
+    the roll alone, four lie side by side, first with the middle 4 of one on row 6.
+    """
+    panel = {"id": "a", "w": 7, "h": 9, "qty": 4, "motif": True, "motif_dx": 3, "motif_dy": 4}
+    job = {"id": "stripes", "usable_width": 30, "repeat": {"h": 10, "v": 8, "ox": 5, "oy": 6}}
+    across = lay({**job, "usable_width": 20, "panels": [{**panel, "motif_axes": "across"}]}, work=10_000)
+    assert (across["length"], across["proven"]) == (18, True)
+    assert sorted((spot["x"], spot["y"]) for spot in across["layout"]) == [(2, 0), (2, 9), (12, 0), (12, 9)]
+    along = lay({**job, "panels": [{**panel, "motif_axes": "along"}]}, work=10_000)
+    assert (along["length"], along["proven"]) == (11, True)
+    assert {spot["y"] for spot in along["layout"]} == {2}
+    with pytest.raises(ValueError, match="'motif_axes' of a"):
+        lay({**job, "panels": [{**panel, "motif_axes": "aslant"}]}, work=10_000)

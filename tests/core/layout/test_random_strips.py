@@ -24,6 +24,7 @@ def panels(draw, number, width, bound, copies):
         f"p{number}", w, h, draw(copies), draw(st.sampled_from(TURNS)), motif,
         draw(st.integers(0, w)), draw(st.integers(0, h)), group, draw(st.sampled_from([None, None, "t", "u"])),
         draw(st.sampled_from([None, None, None, (min(h + 1, width), w)])),
+        axes=draw(st.sampled_from(["both", "both", "across", "along"])) if motif else "both",
     )
 
 
