@@ -20,6 +20,7 @@ from plumpline.figures import (
     in_other_system,
     length_to_ask,
     letters_for,
+    percent,
     selling_step,
     sized,
     told,
@@ -187,6 +188,7 @@ def cloth_answer(
         "cloth_width": figure(cloth.width or 0, units),
         "selvedge": figure(cloth.selvedge, units),
         "squaring": figure(cloth.squaring, units),
+        "shrinkage": _shrinkage(planned),
         "usable_width": figure(planned.laid.usable, units),
         "across": _across(planned),
         "laid": figure(plan.length, units),
@@ -211,6 +213,11 @@ def cloth_answer(
         "working": [{"text": line} for line in [*cloth_working(planned, job), *([check] if check else [])]],
         **({"piece": piece} if piece else {}),
     }
+
+
+def _shrinkage(planned: ClothPlan) -> Json:
+    """What the first wash takes of the cloth, across and along."""
+    return {name: {"text": percent(planned.cloth.shrinkage.lost(name))} for name in ("across", "along")}
 
 
 def _across(planned: ClothPlan) -> int | None:

@@ -323,9 +323,17 @@ PIECE = (
     Field("motif_along", "length", "From the squared line at its cut end to the first point of the first motif."),
 )
 
+SQUARE = (
+    Field("before", "positive", "How far apart its marks were made before the wash, along and, unless said, across."),
+    Field("before_across", "positive", "How far apart its marks were made across, where that is another measure."),
+    Field("along", "positive", "How far apart its marks lie after the wash, along the cloth."),
+    Field("across", "positive", "How far apart its marks lie after the wash, across the cloth."),
+)
+
 SHRINKAGE = (
     Field("across", "share", "Fraction of the width lost in the first wash."),
     Field("along", "share", "Fraction of the length lost in the first wash."),
+    Field("square", "object", "A test square that was marked, washed and measured again.", fields=SQUARE),
 )
 
 PRICE = (

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
 from typing import Any
 
 from plumpline.job import NM_PER_CM, NM_PER_YARD
-from plumpline.lengths import NM_PER_INCH, write_length, write_length_up
+from plumpline.lengths import NM_PER_INCH, decimal_text, round_half_even, write_length, write_length_up
 from plumpline.measures import Measures, word_of
 
 Figure = dict[str, Any]
@@ -73,6 +74,17 @@ def selling_step(step: int, units: str) -> str:
 def in_other_system(nm: int, step: int, units: str) -> str:
     """The same length for a shop of the other system, rounded up to the next cm or 1/8 in."""
     return write_length_up(nm, "in" if _shop_unit(step, units)[0] == "m" else "m")
+
+
+def percent(share: Fraction) -> str:
+    """A part of a whole in hundredths: "4 %", "≈ 16.67 %"."""
+    return f"{rounded(share * 100, 2)} %"
+
+
+def rounded(value: Fraction, places: int) -> str:
+    """A value with at most so many decimals, marked where they do not show it exactly."""
+    shown = Fraction(round_half_even(value * 10**places), 10**places)
+    return ("" if shown == value else "≈ ") + decimal_text(shown)
 
 
 def listed(texts: list[str]) -> str:

@@ -19,6 +19,7 @@ from plumpline.lengths import write_length
 from plumpline.pieces import Piece
 from plumpline.prepared import Prepared
 from plumpline.problems import Problem
+from plumpline.washing import square_questions
 from plumpline.working import start_lines
 
 Notice = dict[str, Any]
@@ -84,6 +85,7 @@ def _label_and_tape(cover: Made, job: Job) -> Iterator[Notice]:
 
 def cloth_notices(planned: ClothPlan, job: Job) -> Iterator[Notice]:
     """What is worth saying about one cloth without planning anything else."""
+    yield from (question(problem) for problem in square_questions(planned.cloth, job.units))
     yield from _larger_than_repeat(planned)
     yield from _far_above(planned, job)
 

@@ -13,6 +13,7 @@ from plumpline.layplan import strips_too_short
 from plumpline.pieces import Piece, Strips
 from plumpline.problems import Problem
 from plumpline.remnant import remnant_problems
+from plumpline.washing import square_lines, square_problems
 
 _FINEST_REPEAT = 6 * NM_PER_METRE // 1000
 _WIDEST_CLOTH = 10 * NM_PER_METRE
@@ -65,7 +66,7 @@ def worked_out(job: Job, known: Sequence[Problem] = ()) -> Prepared:
             waiting |= set(cushion.cloths)
     not_in_hand: set[str] = set()
     for cloth in job.cloths:
-        found = [] if cloth.id in job.unsure or not _is_used(job, cloth) else _cloth_problems(cloth)
+        found = [] if cloth.id in job.unsure or not _is_used(job, cloth) else _cloth_problems(cloth, job.units)
         found += [] if found or cloth.id in job.unsure else _strip_problems(cloth, covers)
         problems.extend(found)
         waiting |= {cloth.id} if found else set()
@@ -79,9 +80,9 @@ def _is_used(job: Job, cloth: Cloth) -> bool:
     return any(cloth.id in cushion.cloths for cushion in job.cushions)
 
 
-def _cloth_problems(cloth: Cloth) -> list[Problem]:
+def _cloth_problems(cloth: Cloth, units: str) -> list[Problem]:
     """What keeps a cloth that something is cut from from being laid."""
-    return [*_rule_problems(cloth), *_width_problems(cloth)]
+    return [*square_problems(cloth, units), *_rule_problems(cloth, units), *_width_problems(cloth)]
 
 
 def _strip_problems(cloth: Cloth, covers: list[Made]) -> list[Problem]:
@@ -90,10 +91,11 @@ def _strip_problems(cloth: Cloth, covers: list[Made]) -> list[Problem]:
     return [Problem(f"{one.edge_at}/cloth", "too-wide", text) for one in strips if strips_too_short(one, cloth)]
 
 
-def _rule_problems(cloth: Cloth) -> list[Problem]:
+def _rule_problems(cloth: Cloth, units: str) -> list[Problem]:
     problems = []
     if (cloth.shrink_across or cloth.shrink_along) and cloth.wash is None:
-        text = "This cloth shrinks: say whether it is washed before cutting or after making."
+        text = " ".join(square_lines(cloth, units) or ["This cloth shrinks."])
+        text += " Say whether it is washed before cutting or after making."
         problems.append(Problem(f"{cloth.at}/wash", "wash-not-said", text))
     if cloth.flaws and cloth.start != "measured":
         text = "Flaws are measured from the cut end: say that the start is measured, or take the flaws out."

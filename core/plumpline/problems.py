@@ -60,6 +60,8 @@ CODES: dict[str, str] = {
     "wider-than-any-cloth": "The width is larger than any cloth is wide.",
     "too-many": "More panels than one lay plan can be made for.",
     "wash-not-said": "The cloth shrinks, but it is not said when it is washed.",
+    "cloth-grew": "A test square that is larger after the wash than before.",
+    "shrinkage-disagrees": "The test square and the share that was named do not say the same.",
     "flaw-outside": "A flaw lies outside the cloth, or outside the piece in hand.",
     "edges-disagree": "The edges of a piece in hand, and how far its ends run out of square, cannot all be true.",
     "piece-too-narrow": "The piece in hand is too narrow for a panel.",
@@ -71,6 +73,8 @@ CODES: dict[str, str] = {
     "turning-would-save": "If the cloth has no direction, turning panels saves a length.",
     "joins-can-be-saved": "Laid along the roll, pieces need fewer joins.",
     "start-unknown": "A whole repeat is added because nobody knows where the first cut will fall.",
+    "square-not-measured": "A test square that was marked, but not measured after the wash.",
+    "square-lost-much": "A test square lost more than cloth loses in a wash.",
     "far-above-the-floor": "The length is many times what the area of the panels needs.",
     # about the price
     "no-price": "Something that is bought or done has no price yet, so the total is without it.",

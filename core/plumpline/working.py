@@ -8,15 +8,16 @@ from itertools import pairwise
 
 from plumpline.cloth import lost_before_cutting
 from plumpline.cushions.made import Made
-from plumpline.figures import counted, length_to_ask, selling_step, size, told
+from plumpline.figures import counted, length_to_ask, percent, rounded, selling_step, size, told
 from plumpline.job import HABITS, Job
 from plumpline.layout.strip import Placement, Plan
 from plumpline.layplan import ClothPlan, first_motif
-from plumpline.lengths import UNITS, decimal_text, round_half_even, write_length
+from plumpline.lengths import UNITS, round_half_even, write_length
 from plumpline.materials.strips import bias_cloth, bias_square, least_square, straight_strips
 from plumpline.measures import word_of
 from plumpline.money import cost, write_money
 from plumpline.pieces import Strips
+from plumpline.washing import square_lines
 
 
 def cover_working(cover: Made, job: Job) -> list[str]:
@@ -81,10 +82,11 @@ def _panel_lines(planned: ClothPlan, job: Job) -> list[str]:
 
 def _wash_lines(planned: ClothPlan, job: Job) -> list[str]:
     across, along = lost_before_cutting(planned.cloth)
+    lines = square_lines(planned.cloth, job.units)
     if not (across or along):
-        return []
+        return lines
     usable = write_length(planned.laid.usable, job.units)
-    lines = [f"Washed before cutting, {usable} of usable width is left."]
+    lines += [f"Washed before cutting, {usable} of usable width is left."]
     if planned.laid.repeat and planned.laid.repeat.along:
         lines.append(f"The repeat along comes down to {_finely(planned.laid.repeat.along, job.units)}.")
     return lines
@@ -200,7 +202,7 @@ def _capital(text: str) -> str:
 def _finely(nm: int, units: str) -> str:
     """A length that is multiplied on paper: where the tape's grid does not hold it, with four decimals."""
     text = write_length(nm, units)
-    return f"{_decimal(Fraction(nm, UNITS[units]), 4)} {units}" if text.startswith("≈") else text
+    return f"{rounded(Fraction(nm, UNITS[units]), 4)} {units}" if text.startswith("≈") else text
 
 
 def start_lines(planned: ClothPlan, units: str) -> list[str]:
@@ -227,7 +229,7 @@ def _end_lines(planned: ClothPlan, job: Job) -> list[str]:
     if along:
         before = planned.needed - planned.repeats * cloth.repeat_along
         lines.append(
-            f"The wash takes {_percent(along)} of the length, so ÷ {_decimal(1 - along, 4)}: "
+            f"The wash takes {percent(along)} of the length, so ÷ {rounded(1 - along, 4)}: "
             f"{write_length(before, units)} as bought."
         )
     if planned.repeats:
@@ -236,16 +238,6 @@ def _end_lines(planned: ClothPlan, job: Job) -> list[str]:
     ask = length_to_ask(planned.buy, cloth.sold_by, units)
     lines.append(f"Sold by {selling_step(cloth.sold_by, units)}: ask for {ask}.")
     return lines
-
-
-def _percent(share: Fraction) -> str:
-    return f"{_decimal(share * 100, 2)} %"
-
-
-def _decimal(value: Fraction, places: int) -> str:
-    """A value with at most so many decimals, marked where they do not show it exactly."""
-    shown = Fraction(round_half_even(value * 10**places), 10**places)
-    return ("" if shown == value else "≈ ") + decimal_text(shown)
 
 
 def _price_lines(planned: ClothPlan, job: Job) -> list[str]:

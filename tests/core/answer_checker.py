@@ -144,11 +144,20 @@ def _between(left, right, length, slant):
     return min(left, left + end) - max(0, start)
 
 
+def _lost(shrinkage, direction):
+    """Dimensional change of AATCC TM135 and ISO 5077, (after - before) / before, as the fraction that is lost."""
+    square = shrinkage.get("square", {})
+    if direction not in square:
+        return Fraction(shrinkage.get(direction, "0"))
+    before, after = square.get(f"before_{direction}", square["before"]), square[direction]
+    return Fraction(nm(before) - nm(after), nm(before))
+
+
 class _Cloth:
     def __init__(self, bolt, metric):
         self.bolt = bolt
         lost = bolt.get("shrinkage", {})
-        across, along = Fraction(lost.get("across", "0")), Fraction(lost.get("along", "0"))
+        across, along = _lost(lost, "across"), _lost(lost, "along")
         before = bolt.get("wash") == "before-cutting"
         self.across, self.along = (1 - across, 1 - along) if before else (Fraction(1), Fraction(1))
         self.cut_across, self.cut_along = (Fraction(1), Fraction(1)) if before else (1 - across, 1 - along)

@@ -27,6 +27,7 @@ const conditions = [
   [/\/insert\/measured$/, (job, path) => ofCushion('size_from')(job, path) !== 'finished'],
   [/\/(rates|operations|prices)\/\w+\/per$|\/travel\/trips$|\/tax\/(included|rounding)$/, (job, path) => whenSet(job, parentOf(path))],
   [/\/price\/(per|currency)$/, (job, path) => whenSet(job, parentOf(path))],
+  [/\/square\/(along|across|before_across)$/, (job, path) => whenSet(job, parentOf(path))],
   [/\/wash$/, (job, path) => whenSet(job, `${parentOf(path)}/shrinkage`)],
   [/\/piece\/motif_along$/, (job, path) => ['repeat', 'motifs'].some((name) => whenSet(job, `${entryOf(path)}/${name}`))],
   [/\/piece\/flaws\/[^/]+\/across$/, (job, path) => beside('corner')(job, path) === undefined],

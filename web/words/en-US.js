@@ -55,6 +55,8 @@ export default {
     'field:/cloths/*/selvedge': 'Selvage, each side',
     'hint:/cushions/*/cover/front/pattern=centred': 'A motif in the middle of the finished face.',
     'hint:/cloths/*/selvedge': 'What cannot be used at each edge: the selvage and any pinholes.',
+    'hint:/cloths/*/shrinkage/square/along': 'From mark to mark, along the selvage, pressed flat and dry.',
+    'hint:/cloths/*/shrinkage/square/across': 'From mark to mark, from selvage to selvage, pressed flat and dry.',
     'hint:/cloths/*/width': 'From edge to edge, selvages included.',
     'hint:/cloths/*/piece/width': 'From edge to edge, selvages included. Left out, that of the cloth.',
     'hint:/cloths/*/motifs/*/across': 'From the left edge of the cloth, selvage included, to the middle of one motif.',

@@ -33,6 +33,46 @@ class Flaw:
 
 
 @dataclass(frozen=True)
+class TestSquare:
+    """A square marked on the cloth, washed and measured again: nm, None for what is not measured."""
+
+    before_across: int | None
+    before_along: int | None
+    across: int | None
+    along: int | None
+
+    def measures(self, direction: str) -> tuple[int | None, int | None]:
+        """How far apart its marks were in that direction ("across", "along") before the wash, and after it."""
+        return (self.before_across, self.across) if direction == "across" else (self.before_along, self.along)
+
+    def lost(self, direction: str) -> Fraction | None:
+        """The fraction lost in that direction: 1 − after ÷ before, exact; None while it is not measured.
+
+        That is minus the dimensional change of AATCC TM135 and ISO 5077, (after − before) ÷ before.
+        """
+        before, after = self.measures(direction)
+        return None if before is None or after is None else 1 - Fraction(after, before)
+
+
+@dataclass(frozen=True)
+class Shrinkage:
+    """What the first wash takes of a cloth: fractions the maker names, and what a test square says."""
+
+    named_across: Fraction | None
+    named_along: Fraction | None
+    square: TestSquare
+
+    def named(self, direction: str) -> Fraction | None:
+        """The fraction that the maker names for that direction; None where none is named."""
+        return self.named_across if direction == "across" else self.named_along
+
+    def lost(self, direction: str) -> Fraction:
+        """The fraction lost in that direction: by the test square where it is measured, else as named, else none."""
+        washed = self.square.lost(direction)
+        return washed if washed is not None else self.named(direction) or Fraction(0)
+
+
+@dataclass(frozen=True)
 class Price:
     """The price of `per` nm of cloth, in whole minor units of `currency`."""
 
@@ -64,8 +104,7 @@ class Cloth:
     start: str
     squaring: int
     squaring_said: bool
-    shrink_across: Fraction
-    shrink_along: Fraction
+    shrinkage: Shrinkage
     wash: str | None
     flaws: tuple[Flaw, ...]
     sold_by: int
@@ -78,6 +117,16 @@ class Cloth:
         return f"/cloths/{self.index}"
 
     @property
+    def shrink_across(self) -> Fraction:
+        """The fraction of its width that the first wash takes."""
+        return self.shrinkage.lost("across")
+
+    @property
+    def shrink_along(self) -> Fraction:
+        """The fraction of its length that the first wash takes."""
+        return self.shrinkage.lost("along")
+
+    @property
     def lies_aside(self) -> bool:
         """Whether the top of every panel points to a side of the cloth (railroaded)."""
         return self.up in ("left", "right")
@@ -85,8 +134,7 @@ class Cloth:
 
 def read_cloth(index: int, values: Values, habits: Habits, reading: Reading) -> Cloth:
     """The entry that these values of the document describe."""
-    repeat, shrinkage = values.get("repeat", {}), values.get("shrinkage", {})
-    across, along = shrinkage.get("across", Fraction(0)), shrinkage.get("along", Fraction(0))
+    repeat = values.get("repeat", {})
     return Cloth(
         index=index,
         id=values["id"],
@@ -106,13 +154,22 @@ def read_cloth(index: int, values: Values, habits: Habits, reading: Reading) -> 
         start=values.get("start", "unknown"),
         squaring=values.get("squaring", habits.squaring),
         squaring_said="squaring" in values,
-        shrink_across=across,
-        shrink_along=along,
+        shrinkage=_shrinkage(values.get("shrinkage", {})),
         wash=values.get("wash"),
         flaws=tuple(Flaw(**entry) for entry in values.get("flaws", [])),
         sold_by=values.get("sold_by", habits.step),
         price=_price(values["price"], f"/cloths/{index}/price", reading) if "price" in values else None,
         remnant=read_remnant(values["piece"]) if "piece" in values else None,
+    )
+
+
+def _shrinkage(values: Values) -> Shrinkage:
+    square = values.get("square", {})
+    before = square.get("before")
+    return Shrinkage(
+        named_across=values.get("across"),
+        named_along=values.get("along"),
+        square=TestSquare(square.get("before_across", before), before, square.get("across"), square.get("along")),
     )
 
 

@@ -13,6 +13,7 @@ import { addEntry, freeId } from '../setting.js';
 import { newCloth } from '../new-job.js';
 import { Entries } from './entries.js';
 import { InHand } from './in-hand.js';
+import { TestSquare } from './test-square.js';
 import { ClothTools } from './cloth-tools.js';
 
 const laidOut = (cloth) => nearAnswer.value?.cloths.find((entry) => entry.cloth === lastOf(cloth));
@@ -27,9 +28,19 @@ function sections(laid) {
   };
 }
 
-const section = (cloth, rows, title, usable) => html`<${Fields} key=${title} title=${say(title)}>
+// What stands where nothing is entered: of the wash, what the test square says.
+function noneOf(cloth, name, laid) {
+  if (name.startsWith('repeat/')) return say('cloth.none');
+  if (!name.startsWith('shrinkage/')) return undefined;
+  const direction = lastOf(name);
+  const isTested = valueAt(job.value, `${cloth}/shrinkage/square/${direction}`) !== undefined;
+  const lost = laid?.shrinkage?.[direction].text;
+  return isTested && lost ? say('cloth.bySquare', { percent: lost }) : say('cloth.none');
+}
+
+const section = (cloth, rows, title, laid, usable) => html`<${Fields} key=${title} title=${say(title)}>
   ${rows[title].map(([name, usual]) => html`<${Field} key=${name} at=${`${cloth}/${name}`} usual=${usual}
-    none=${/^(repeat|shrinkage)/.test(name) ? say('cloth.none') : undefined} />`)}
+    none=${noneOf(cloth, name, laid)} />`)}
   ${usable && html`<${Row} label=${say('cloth.usable')} value=${usable} />`}<//>`;
 
 function addCloth() {
@@ -49,12 +60,13 @@ export function Cloth({ field }) {
       <${Chooser} paths=${entryPaths('/cloths')} chosen=${cloth} onChoose=${(path) => moveTo(inJob(openJob.value.id, 'cloth', path))} />
       <div class="columns">
         <div class="column">
-          ${section(cloth, rows, 'cloth.bolt', laid?.usable_width.text)}${section(cloth, rows, 'cloth.direction')}${section(cloth, rows, 'cloth.buying')}
+          ${section(cloth, rows, 'cloth.bolt', laid, laid?.usable_width.text)}${section(cloth, rows, 'cloth.direction')}${section(cloth, rows, 'cloth.buying')}
         </div>
         <div class="column">
           ${section(cloth, rows, 'cloth.pattern')}
           ${hasPattern && html`<${Entries} list=${`${cloth}/motifs`} />`}
-          ${section(cloth, rows, 'cloth.ends')}
+          ${section(cloth, rows, 'cloth.ends', laid)}
+          <${TestSquare} cloth=${cloth} />
           <${Entries} list=${`${cloth}/flaws`} />
           <${InHand} cloth=${cloth} laid=${laid} />
         </div>
