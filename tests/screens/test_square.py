@@ -1,6 +1,6 @@
 """A test square is entered by the tape on the cloth's station, and what it lost is shown there and in "How so?"."""
 
-from maker import Maker
+from maker import FieldMaker
 from playwright.sync_api import Page, expect
 from test_looks import bring_in
 
@@ -8,14 +8,14 @@ ANSWER_MS = 120_000
 MARKED = "Marked before the wash"
 
 
-def at_the_cloth(phone: Page) -> Maker:
-    maker = Maker(phone)
+def at_the_cloth(phone: Page) -> FieldMaker:
+    maker = FieldMaker(phone)
     maker.open_job(bring_in(phone, "job-harbour-room"))
     maker.go_to("cloth")
     return maker
 
 
-def enter(maker: Maker, name: str, size: str) -> None:
+def enter(maker: FieldMaker, name: str, size: str) -> None:
     maker.unfold()
     maker.touch(maker.row(name))
     maker.tape(size)
