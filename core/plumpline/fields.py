@@ -56,7 +56,16 @@ FACE = (
     Field("group", "id", "Alike panels of several covers that share a group show the same place."),
 )
 
-SIDES = (Field("cloth", "id", "Which cloth it is cut from, where that is not the cloth of the front."), *FACE[1:])
+SIDES = (
+    Field("cloth", "id", "Which cloth it is cut from, where that is not the cloth of the front."),
+    Field(
+        "pattern",
+        "choice",
+        f"{FACE[1].doc[:-1]}; match-front: boxing goes on with the pattern of the front over its top and bottom edge.",
+        choices=(*FACE[1].choices, "match-front"),
+    ),
+    *FACE[2:],
+)
 
 JOINED = (
     Field(

@@ -333,6 +333,7 @@ def _panel(cloth: Cloth, piece: Piece, together: tuple[Piece, ...]) -> Panel:
         turn_group=piece.cushion if together and cloth.direction == "any" else None,
         turned=piece.aside,
         axes=axes_of(cloth, face),
+        apart=piece.apart,
     )
     return _shaped(panel, piece)
 
@@ -396,6 +397,10 @@ def cannot_lay(code: str, piece: Piece, cloth: Cloth, units: str, *ways_out: dic
         turn = "Turn it, join it" if code == "too-wide-unless-turned" else "Join it"
         return Problem(f"{piece.insert_at}/{side}", code, f"{text} {turn} or choose a wider cloth.", ways_out)
     at = piece.face_at
+    if code == "no-motif-column" and piece.goes_on:
+        text = f"{who} cannot go on with the pattern of the front: wherever that lies, it would leave the cloth. "
+        text += f"{on[0].upper()}{on[1:]}. Let the boxing be cut anywhere, or choose a wider cloth."
+        return Problem(f"{at}/pattern", "motif-cannot-be-centred", text)
     if code == "no-motif-column":
         what = "motif" if piece.face.pattern == "centred" else "stripe"
         text = f"{who} cannot have this {what} in its middle: wherever it lies, the panel would leave the cloth. "

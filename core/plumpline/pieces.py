@@ -55,7 +55,9 @@ class Piece:
     it, the circle it is, or itself. `turns` tells whether on cloth without a direction it lies as the faces of its
     cover do, or freely, as boxing and hidden pieces may. `portion_of` names the part that it is only a portion of, or
     the layer that it belongs to. `allowances` are those of each side of the outline, where `edges` do not tell them;
-    `sharp` is the stitching line with sharp corners, where `stitched` has them rounded.
+    `sharp` is the stitching line with sharp corners, where `stitched` has them rounded. What stands on the pattern lies
+    `apart` from `aim`, or from the middle of an alike panel, as it lies with its top upwards, where the pattern
+    `goes_on` over that edge of the front.
     """
 
     id: str
@@ -81,6 +83,8 @@ class Piece:
     portion_of: str = ""
     allowances: tuple[int, ...] = ()
     sharp: Outline = ()
+    apart: Point = (0, 0)
+    goes_on: Literal["", "bottom", "top"] = ""
 
     @property
     def around(self) -> tuple[int, ...]:

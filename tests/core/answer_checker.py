@@ -8,6 +8,7 @@ the length to buy and its cost.
 from __future__ import annotations
 
 from fractions import Fraction
+from itertools import product
 from math import ceil, floor
 
 from cover_parts import NM, nm, parts_of, strips_of
@@ -234,6 +235,8 @@ def _panels(job, rules, cloth, metric):
                 "upright": w and _chalked(part, w / rules.cut_across, h / rules.cut_along, grid),
                 "aside": w and _chalked(part, h / rules.cut_across, w / rules.cut_along, grid),
                 "lower": w and part.centre and Fraction(part.centre, h),
+                "goes_on": part.goes_on,
+                "plain": (w, h),
                 "left": Fraction(1, 2) if part.middle is None else Fraction(part.middle, w),
             }
     return panels
@@ -272,13 +275,14 @@ def _check_layout(rules, panels, plan):
         for x, y, right, end in rules.flaws():
             flaw = {"x": x, "y": y, "width": right - x, "length": end - y}
             assert _apart(entry, _lies_round(panel, entry), flaw, False), ("flaw", entry)
-        if panel["face"].get("pattern") in ("centred", "stripe-centred"):
+        if panel["face"].get("pattern") in ("centred", "stripe-centred") and not panel["goes_on"]:
             _check_centred(rules, panel, entry)
     for id_, panel in panels.items():
         copies = sorted(entry["copy"] for entry in placed.get(id_, ()))
         assert copies == list(range(1, panel["count"] + 1)), id_
     _check_apart(panels, plan["layout"])
     _check_alike(rules, panels, placed)
+    _check_going_on(rules, panels, placed)
     _check_same_turn(rules, panels, placed)
 
 
@@ -427,7 +431,7 @@ def _check_alike(rules, panels, placed):
     groups = {}
     for id_, entries in placed.items():
         face = panels[id_]["face"]
-        if face.get("pattern") == "alike":
+        if face.get("pattern") == "alike" and not panels[id_]["goes_on"]:
             key = ("group", face["group"]) if face.get("group") else ("cover", panels[id_]["cushion"])
             groups.setdefault(key, []).extend(entries)
     for entries in groups.values():
@@ -438,6 +442,26 @@ def _check_alike(rules, panels, placed):
             dy = entry["y"] - first["y"] + (entry["length"] // 2 - first["length"] // 2)
             near = [(dx + i, dy + j) for i in (-1, 0, 1) for j in (-1, 0, 1)]
             assert any(rules.same_place(x, y) for x, y in near), (first, entry)
+
+
+def _check_going_on(rules, panels, placed):
+    """Boxing shows at its seam the place of the pattern that the front shows there, of whichever cover of the entry."""
+    for id_, entries in placed.items():
+        own, front = panels[id_], f"{panels[id_]['cushion']}.front"
+        for entry, whole in product(entries if own["goes_on"] else (), placed.get(front, ())):
+            assert entry["turn"] == whole["turn"] == rules.base
+            (x, y), (u, z) = (_place(e, point, panels[p]["plain"])
+                for e, p, point in zip((entry, whole), (id_, front), own["goes_on"], strict=True))  # fmt: skip
+            near = [(floor(x - u) + i, floor(y - z) + j) for i in range(-3, 4) for j in range(-3, 4)]
+            same = rules.same_stripe if own["face"]["pattern"] == "stripe-centred" else rules.same_place
+            assert any(same(dx, dy) for dx, dy in near), (entry, whole)
+
+
+def _place(entry, point, plain):
+    """Where a point of a panel of that plain size, told from its lower left corner, lies on the cloth."""
+    u, z = Fraction(point[0]) / plain[0], Fraction(point[1]) / plain[1]
+    ux, uz = {0: (u, z), 90: (1 - z, u), 180: (1 - u, 1 - z), 270: (z, 1 - u)}[entry["turn"]]
+    return entry["x"] + ux * entry["width"], entry["y"] + uz * entry["length"]
 
 
 def _check_same_turn(rules, panels, placed):

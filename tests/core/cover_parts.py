@@ -27,7 +27,8 @@ def nm(text):
 class Part:
     """A part with its allowances, and how far above its lower edge the point of a centred motif lies; nm or None.
 
-    `middle` is how far right of its left edge that point lies, where that is not its middle.
+    `middle` is how far right of its left edge that point lies, where that is not its middle. `goes_on` are two points,
+    on the part and on the front, from their lower left corners, that show the same place of the pattern.
     One of a straight-sided outline is `drawn`: it is as large as its outline, on no grid, to within so many nm, since
     measures that check each other differ a little.
     """
@@ -43,6 +44,7 @@ class Part:
     middle: Any = None
     drawn: Any = None
     count: Any = None
+    goes_on: Any = None
 
 
 def ring_of(diameter):
@@ -291,9 +293,13 @@ def boxed_apart(cushion, allow):
     thick = nm(cushion["insert"]["thickness"])
     side_face = {"cloth": cover["front"]["cloth"], **cover.get("sides", {})}
     width = w + 2 * allow.side
-    front = Part("front", cover["front"], width, h + 2 * seam, seam + Fraction(h, 2))
+    on, boxing = side_face.get("pattern") == "match-front", cover.get("boxing", {})
+    top_face = {**cover["front"], "turn": "none"} if on else cover["front"]
+    front = Part("front", top_face, width, h + 2 * seam, seam + Fraction(h, 2))
     parts = [front, *back_of(cushion, allow, width, h, seam, seam)]
     around, high = [w, h, w, h], thick + 2 * seam
+    if on:
+        side_face, boxing = {**side_face, "pattern": "free", "turn": "half"}, {**boxing, "kind": "front-and-sides"}
     zipped = allow.closure.get("at") == "boxing" or (allow.closure["kind"] == "zip" and not in_back(allow))
     if zipped:
         returns = nm(cover.get("boxing", {}).get("returns", "4 in" if allow.job["units"] == "in" else "10 cm"))
@@ -302,10 +308,18 @@ def boxed_apart(cushion, allow):
         low, wide = Fraction(thick, 2), w + 2 * returns + 2 * seam
         parts.append(Part("zip-band-1", side_face, wide, half, allow.closing + low / 2, freely=True))
         parts.append(Part("zip-band-2", side_face, wide, half, seam + low / 2, freely=True))
-    around = bands_of(around, max(w, h), side_face, cover.get("boxing", {}), allow)
+    sides = around
+    around = bands_of(around, max(w, h), side_face, boxing, allow)
     for number, length in enumerate(around, 1):
         name = "boxing" if len(around) == 1 else f"boxing-{number}"
-        parts.append(Part(name, side_face, length + 2 * seam, high, Fraction(high, 2), freely=True))
+        part = Part(name, side_face, length + 2 * seam, high, Fraction(high, 2), freely=True)
+        if on and len(around) == len(sides) and number == (2 if zipped else 3):
+            points = (seam + Fraction(w, 2), seam), (allow.side + Fraction(w, 2), seam + h)
+            part = dataclasses.replace(part, face=top_face, goes_on=points)
+        if on and len(around) == len(sides) and number == 1 and not zipped:
+            points = (seam + Fraction(w, 2), seam + thick), (allow.side + Fraction(w, 2), seam)
+            part = dataclasses.replace(part, face=top_face, goes_on=points)
+        parts.append(part)
     return parts
 
 

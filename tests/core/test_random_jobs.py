@@ -58,7 +58,9 @@ def jobs(draw):
         kind = "knife-edge" if insert["shape"] == "round" else draw(st.sampled_from(["knife-edge", "boxed"]))
         if kind == "boxed":
             insert["thickness"] = draw(st.sampled_from(["1 1/2 in", "3 1/8 in"]))
-            cover |= {"sides": draw(faces(patterned)), "boxing": {"kind": "front-and-sides", "returns": "2 in"}}
+            going_on = patterned and cover["front"]["pattern"] != "free" and draw(st.booleans())
+            sides = {"pattern": "match-front"} if going_on else draw(faces(patterned))
+            cover |= {"sides": sides, "boxing": {"kind": "front-and-sides", "returns": "2 in"}}
             if cover.get("closure") == {"kind": "zip", "length": "3 in"}:
                 cover["closure"]["at"] = "boxing"
         cushions.append(

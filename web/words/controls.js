@@ -158,14 +158,14 @@ const cords = { '1/8 in': '1/8 in', '5/32 in': '5/32 in', '3/16 in': '3/16 in', 
   '3 mm': '3 mm', '4 mm': '4 mm', '5 mm': '5 mm', '6 mm': '6 mm', '8 mm': '8 mm', '10 mm': '10 mm' };
 const thicknesses = { '1/64 in': '1/64 in', '1/32 in': '1/32 in', '1/16 in': '1/16 in', '0.5 mm': '0.5 mm', '1 mm': '1 mm', '1.5 mm': '1.5 mm' };
 
-// `byKind` is what the part is called in some kinds of cover.
-const face = (part, side, byKind = {}) => {
+// `byKind` is what the part is called in some kinds of cover, `patterns` what it can do with the pattern besides.
+const face = (part, side, byKind = {}, patterns = {}) => {
   const called = (what) => ({ name: `${side} ${what}`,
     names: Object.fromEntries(Object.entries(byKind).map(([kind, called]) => [kind, `${called} ${what}`])) });
   return {
     [`/cushions/*/cover/${part}/cloth`]: { ...called('cloth'), kind: 'cloth' },
     [`/cushions/*/cover/${part}/pattern`]: { ...called('pattern'), kind: 'choice', usual: 'free',
-      options: { free: 'Free', alike: 'All alike', centred: 'Centred', 'stripe-centred': 'Stripe centred' } },
+      options: { free: 'Free', alike: 'All alike', centred: 'Centred', 'stripe-centred': 'Stripe centred', ...patterns } },
     [`/cushions/*/cover/${part}/motif`]: { ...called('motif'), kind: 'motif', after: 'pattern' },
     [`/cushions/*/cover/${part}/offset/across`]: { ...called('off centre, across'), kind: 'signed', after: 'pattern',
       options: { '': 'To the right', '-': 'To the left' } },
@@ -357,7 +357,7 @@ export const fields = {
     ...face('back', 'Back'),
     ...joins('back', 'Back'),
     ...madeOf('back', 'Back'),
-    ...face('sides', 'Sides', { boxed: 'Boxing', bolster: 'Ends' }),
+    ...face('sides', 'Sides', { boxed: 'Boxing', bolster: 'Ends' }, { 'match-front': 'Goes on from the front' }),
     ...layers({ lining: 'Lining', interlining: 'Interlining', protector: 'Zipped protector', wrap: 'Slip-cloth' }),
     '/fit/feather': { name: 'Smaller for feather', kind: 'measure' },
     '/fit/down': { name: 'Smaller for down', kind: 'measure' },

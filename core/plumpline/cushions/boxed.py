@@ -9,7 +9,7 @@ from plumpline.cushions.closing import Closing, closing_of
 from plumpline.cushions.corners import corner_lines, corners_too_large, edge_around, not_tapered
 from plumpline.cushions.made import Made
 from plumpline.cushions.panels import Edges, Part, off_the_face
-from plumpline.cushions.ring import Joined, Ring, returns_of, returns_too_far
+from plumpline.cushions.ring import Edge, Joined, Ring, returns_of, returns_too_far
 from plumpline.cushions.sizes import Sized, size_up
 from plumpline.figures import bare, size
 from plumpline.job import Cover, Cushion, Job
@@ -51,13 +51,14 @@ def _ring(cushion: Cushion, closing: Closing, finished: Measures) -> Ring:
     width, length, thickness = finished.lengths
     bottom, right, top, left = edge_around(cushion, finished)
     around: tuple[int, ...] = (bottom, right, top, left)
+    edges: tuple[Edge, ...] = ("bottom", "", "top", "")
     zip_band: tuple[int, ...] = ()
     returns = closing.returns
     if closing.at == "boxing":
-        around, zip_band = (right - returns, top, left - returns), (returns, bottom, returns)
-    corners = cushion.cover.boxing.kind == "front-and-sides"
+        around, edges, zip_band = (right - returns, top, left - returns), ("", "top", ""), (returns, bottom, returns)
+    corners = cushion.cover.boxing.kind == "front-and-sides" or cushion.cover.face("sides").goes_on
     joined: Joined = "at every corner" if corners else "as the cloth asks"
-    return Ring(around, zip_band, thickness, max(width, length), "width", joined)
+    return Ring(around, zip_band, thickness, max(width, length), "width", joined, edges)
 
 
 def _around_line(cushion: Cushion, ring: Ring, finished: Measures, job: Job) -> str:

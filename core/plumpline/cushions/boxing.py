@@ -6,6 +6,7 @@ from plumpline.cushions.assembly import assembled, cut_panels
 from plumpline.cushions.backs import back_lines, backs_of
 from plumpline.cushions.closing import Closing
 from plumpline.cushions.corners import with_corners
+from plumpline.cushions.going_on import cut_to_go_on
 from plumpline.cushions.made import Made
 from plumpline.cushions.panels import Cut, Part
 from plumpline.cushions.ring import Ring, bands_of, boxing_parts, boxing_piece, ring_lines
@@ -32,13 +33,15 @@ def boxed_with(
     closing = closing.within(cushion.cover.seam)
     backs, bands = backs_of(back, closing), bands_of(ring, cushion, job)
     boxing = boxing_parts(ring, bands, cushion, closing)
-    cuts = [
-        *(
-            Cut(cut.part, with_corners(cut.part, cut.piece, (cut.piece.width, cut.piece.length), cushion, job))
-            for cut in cut_panels([front, *backs], cushion, closing, job)
-        ),
-        *(Cut(part, boxing_piece(part, run, cushion, job)) for part, run in boxing),
+    plates_cut = [
+        Cut(cut.part, with_corners(cut.part, cut.piece, (cut.piece.width, cut.piece.length), cushion, job))
+        for cut in cut_panels([front, *backs], cushion, closing, job)
     ]
+    bands_cut = [(part, run, boxing_piece(part, run, cushion, job)) for part, run in boxing]
+    if cushion.cover.face("sides").goes_on:
+        whole = plates_cut[0]
+        bands_cut = [(part, run, cut_to_go_on(piece, part, run, whole)) for part, run, piece in bands_cut]
+    cuts = [*plates_cut, *(Cut(part, piece) for part, _, piece in bands_cut)]
     lines = [*lines, *ring_lines(ring, bands, boxing, closing, cushion, job), *back_lines(back, backs, closing, job)]
     sewn = [Sewn(2 * ring.length, layers=2), Sewn(bands.joins * ring.thickness, layers=2)]
     return assembled(cushion, job, sized, closing, cuts, lines, sewn)

@@ -17,6 +17,7 @@ from plumpline.pieces import Mark, Piece
 from plumpline.problems import Problem
 
 Joined = Literal["as the cloth asks", "at every corner"]
+Edge = Literal["", "bottom", "top"]
 
 
 @dataclass(frozen=True)
@@ -25,7 +26,8 @@ class Ring:
 
     The `zip_band` is told by its own stretches from corner to corner; where there is no such band it has none.
     `joined` says whether the stretches may run on round a corner or are joined at each. `plate` is the longest way
-    across a plate, and `edge` the measure of the insert that the ring follows from.
+    across a plate, and `edge` the measure of the insert that the ring follows from. `edges` names the edge of the front
+    that each stretch of `around` lies along, where its pattern can go on over it, and "" for the others.
     """
 
     around: tuple[int, ...]
@@ -34,6 +36,12 @@ class Ring:
     plate: int
     edge: str
     joined: Joined = "as the cloth asks"
+    edges: tuple[Edge, ...] = ()
+
+    @property
+    def stretches(self) -> list[tuple[int, Edge]]:
+        """Those of `around` that there are, each with its edge."""
+        return [(stretch, self.edges[i] if self.edges else "") for i, stretch in enumerate(self.around) if stretch]
 
     @property
     def length(self) -> int:
@@ -43,10 +51,16 @@ class Ring:
 
 @dataclass(frozen=True)
 class Run:
-    """What lies between two joins: its finished length, and where the corners are along it; in nm."""
+    """What lies between two joins: its finished length, and where the corners are along it; in nm.
+
+    `edge` is the edge of the front that it lies along, as `Ring.edges` has it, and `start` where it begins there, from
+    the left.
+    """
 
     length: int
     corners: tuple[int, ...] = ()
+    edge: Edge = ""
+    start: int = 0
 
 
 @dataclass(frozen=True)
@@ -84,13 +98,20 @@ def bands_of(ring: Ring, cushion: Cushion, job: Job) -> Bands:
     """The ring divided into bands no longer than the cloth gives, joined at corners where that takes no more joins."""
     cover = cushion.cover
     longest = _longest(cushion, job.cloth(cover.face("sides").cloth), job, ring.plate)
-    around = [stretch for stretch in ring.around if stretch]
+    around = [stretch for stretch, _ in ring.stretches]
     if ring.joined == "at every corner":
-        plain = [run for stretch in around for run in _divided([stretch], longest)]
+        plain = [run for stretch, edge in ring.stretches for run in _lying_along(edge, _divided([stretch], longest))]
     else:
         plain = min(_divided(around, longest), _in_equal_parts(around, longest), key=len)
     zip_band = [stretch for stretch in ring.zip_band if stretch]
     return Bands(tuple(plain), tuple(_in_equal_parts(zip_band, longest)) if zip_band else ())
+
+
+def _lying_along(edge: Edge, runs: list[Run]) -> list[Run]:
+    """The runs of one stretch with the edge that they lie along; the ring comes back along the top from the right."""
+    ends = list(accumulate(run.length for run in runs))
+    starts = [ends[-1] - end if edge == "top" else end - run.length for run, end in zip(runs, ends, strict=True)]
+    return [replace(run, edge=edge, start=start) for run, start in zip(runs, starts, strict=True)]
 
 
 def _longest(cushion: Cushion, cloth: Cloth, job: Job, plate: int) -> int | None:
@@ -105,7 +126,8 @@ def _longest(cushion: Cushion, cloth: Cloth, job: Job, plate: int) -> int | None
     longest = longest_across(cloth, lay_out(cloth, cloth.width).usable, job.grid) - 2 * seam
     if longest <= 0:
         return None
-    may_turn = cloth.direction == "any" and cushion.cover.face("sides").turn == "quarter"
+    sides = cushion.cover.face("sides")
+    may_turn = cloth.direction == "any" and sides.turn == "quarter" and not sides.goes_on
     return max(longest, plate) if may_turn or cloth.lies_aside else longest
 
 

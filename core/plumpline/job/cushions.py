@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from plumpline.document import Values
@@ -66,6 +66,11 @@ class Face:
     def has_motif(self) -> bool:
         """Whether a motif or a stripe is to stand in the middle of it, or so far from there."""
         return self.pattern in ("centred", "stripe-centred")
+
+    @property
+    def goes_on(self) -> bool:
+        """Whether it goes on with the pattern of the front, over the seam between them."""
+        return self.pattern == "match-front"
 
 
 @dataclass(frozen=True)
@@ -240,6 +245,10 @@ def _measures(values: Values) -> Measures:
 def _cover(kind: str, values: Values, habits: Habits) -> Cover:
     seam: int = values.get("seam", habits.seam)
     cloth = values["front"]["cloth"]
+    faces = {part: _face({"cloth": cloth, **values.get(part, {})}, habits) for part in _faces_of(kind, values)}
+    if "sides" in faces and faces["sides"].goes_on:
+        # What goes on from it lies the same way round.
+        faces["front"] = replace(faces["front"], turn="none")
     return Cover(
         smaller_by=_measures(values.get("smaller_by", {})),
         seam=seam,
@@ -251,7 +260,7 @@ def _cover(kind: str, values: Values, habits: Habits) -> Cover:
         boxing=_boxing(values.get("boxing", {})),
         ends=values.get("ends", "flat"),
         faces=(
-            *((part, _face({"cloth": cloth, **values.get(part, {})}, habits)) for part in _faces_of(kind, values)),
+            *faces.items(),
             *_parts_of(kind, values),
             *((f"layers/{layer}", _face(named, habits)) for layer, named in values.get("layers", {}).items()),
         ),

@@ -148,7 +148,7 @@ def _leftmost(
     lefts: dict[int, tuple[int, int]] = {}
     for index, panel in enumerate(strip.panels):
         for turn in turns[index]:
-            lefts.setdefault((panel.extents(turn)[0] // 2) % strip.repeat.across, (index, turn))
+            lefts.setdefault(panel.middle(turn)[0] % strip.repeat.across, (index, turn))
     if len(lefts) > MOST_CASES:
         return [Case(turns, turned)]
     fitting = [Case(turns, turned, left) for left in lefts.values()]
@@ -192,7 +192,7 @@ def _variants(strip: Strip, case: Case, index: int) -> Iterator[Variant]:
     repeat = strip.repeat
     if panel.group is not None and case.left is not None:
         left, turn = case.left
-        places = ((panel.group, (strip.panels[left].extents(turn)[0] // 2, 0)),)
+        places = ((panel.group, (strip.panels[left].middle(turn)[0], 0)),)
     elif panel.group is not None and repeat is not None and repeat.along > 1 and not (repeat.across and repeat.drop):
         along = type(repeat)(0, repeat.along)
         one = Strip(strip.width, (panel,), along, gap=strip.gap)

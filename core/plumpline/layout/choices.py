@@ -17,6 +17,7 @@ from dataclasses import dataclass, replace
 from itertools import chain, combinations_with_replacement, product
 from math import comb, prod
 from random import Random
+from typing import NamedTuple
 
 from plumpline.layout.places import (
     MOTIF,
@@ -26,7 +27,7 @@ from plumpline.layout.places import (
     kinds_of,
     possible_turns,
 )
-from plumpline.layout.strip import Panel, Strip
+from plumpline.layout.strip import CannotLay, Panel, Strip
 
 MOST_SETTINGS = 64
 MOST_PLACES = 48
@@ -178,58 +179,71 @@ def _places(strip: Strip, group: str) -> tuple[Place, ...]:
     assert strip.repeat is not None
     members = [p for p in strip.panels if p.group == group]
     others = [p for p in strip.panels if p.group != group]
-    ways = [[p.extents(t) for t in possible_turns(strip, p)] for p in members]
+    ways = [[_Sized(*p.extents(t), *p.middle(t)) for t in possible_turns(strip, p)] for p in members]
     sizes = list(dict.fromkeys(size for of_panel in ways for size in of_panel))
     across, along = strip.repeat.across, strip.repeat.along
     rests = [0, *(r + strip.gap for r in _rests(strip, others, along=True))]
     rests += [y for f in strip.flaws for y in f.rests_along]
     centres = _centres_across(strip, ways, others) if across else [0]
+    if not centres:
+        name = members[0].id
+        raise CannotLay(name, "no-motif-column", f"{name} and what goes on from it have no place in the repeat")
     found: dict[Place, None] = {}
-    for rest, cx, (w, h) in product(rests, centres, sizes):
-        first = -((cx - w // 2) // across) if across else 0
-        count = _columns(strip.width, across, cx, w) if across else 1
+    for rest, cx, size in product(rests, centres, sizes):
+        first = -((cx - size.x) // across) if across else 0
+        count = _columns(strip.width, across, cx, size) if across else 1
         for i in range(first, first + count):
-            cy = h // 2 - i * strip.repeat.drop + rest
+            cy = size.y - i * strip.repeat.drop + rest
             found.setdefault((cx, cy % along if along else 0), None)
     return tuple(found)[:MOST_PLACES]
 
 
-def _centres_across(strip: Strip, ways: list[list[tuple[int, int]]], others: list[Panel]) -> list[int]:
+class _Sized(NamedTuple):
+    """How large a panel lies, and where the point lies that it shares with its group, from its lower left corner."""
+
+    w: int
+    h: int
+    x: int
+    y: int
+
+
+def _centres_across(strip: Strip, ways: list[list[_Sized]], others: list[Panel]) -> list[int]:
     """Where the centres of alike panels may lie across, modulo the repeat: flush with an edge, a panel, a flaw.
 
-    Places that leave every panel a column in every turn come first; the middle of the cloth is always one of them,
-    and so is the left edge for panels of one width.
+    Places that leave every panel a column in every turn come first; the middle of the cloth is always one of them
+    where all have the point at their centres, and so is the left edge for panels of one width. If any place leaves
+    every panel a column, one does at which some panel is flush with the left edge: move all of them there till one is.
     """
     assert strip.repeat is not None
     across, width, gap = strip.repeat.across, strip.width, strip.gap
-    widths = list(dict.fromkeys(w for sizes in ways for w, _ in sizes))
+    across_only = list(dict.fromkeys(size._replace(h=0, y=0) for sizes in ways for size in sizes))
     centres: dict[int, None] = {}
-    for w in widths:
+    for size in across_only:
         lefts = [0]
         if others or strip.flaws:
-            lefts += [width - w, *(r + gap for r in _rests(strip, others, along=False))]
-            lefts += [m.ox - w // 2 for m in strip.motifs] + [x for f in strip.flaws for x in f.rests_across]
-        centres.update(dict.fromkeys((left + w // 2) % across for left in lefts))
-    if others or len(widths) > 1:
+            lefts += [width - size.w, *(r + gap for r in _rests(strip, others, along=False))]
+            lefts += [m.ox - size.x for m in strip.motifs] + [x for f in strip.flaws for x in f.rests_across]
+        centres.update(dict.fromkeys((left + size.x) % across for left in lefts))
+    if others or len(across_only) > 1:
         centres[(width // 2) % across] = None
 
     def in_every_turn(centre: int) -> bool:
-        return all(_columns(width, across, centre, w) for w in widths)
+        return all(_columns(width, across, centre, size) for size in across_only)
 
     def abreast(centre: int) -> int:
-        return sum(_abreast(width, across, centre, w, gap) for w in widths)
+        return sum(_abreast(width, across, centre, size, gap) for size in across_only)
 
-    fitting = [c for c in centres if all(any(_columns(width, across, c, w) for w, _ in sizes) for sizes in ways)]
+    fitting = [c for c in centres if all(any(_columns(width, across, c, size) for size in sizes) for sizes in ways)]
     return sorted(fitting, key=lambda c: (not in_every_turn(c), -abreast(c)))
 
 
-def _columns(width: int, across: int, centre: int, w: int) -> int:
-    """How many columns there are for a panel with its centre at ``centre`` modulo the repeat."""
-    left = (centre - w // 2) % across
-    return (width - w - left) // across + 1 if left <= width - w else 0
+def _columns(width: int, across: int, centre: int, size: _Sized) -> int:
+    """How many columns there are for a panel with its point at ``centre`` modulo the repeat."""
+    left = (centre - size.x) % across
+    return (width - size.w - left) // across + 1 if left <= width - size.w else 0
 
 
-def _abreast(width: int, across: int, centre: int, w: int, gap: int) -> int:
+def _abreast(width: int, across: int, centre: int, size: _Sized, gap: int) -> int:
     """How many such panels lie side by side."""
-    pitch = -(-(w + gap) // across)
-    return -(-_columns(width, across, centre, w) // pitch)
+    pitch = -(-(size.w + gap) // across)
+    return -(-_columns(width, across, centre, size) // pitch)

@@ -149,7 +149,8 @@ def _anchored(strip: Strip, plan: Plan, panel: Panel, placed: Placement) -> tupl
     if panel.motif is None:
         assert panel.group is not None
         cx, cy = plan.alike[panel.group]
-        return f"group:{panel.group}", [(cx - placed.w // 2, cy - placed.h // 2)]
+        x, y = panel.middle(placed.turn)
+        return f"group:{panel.group}", [(cx - x, cy - y)]
     dx, dy = panel.point(placed.turn)
     return MOTIF, [(m.ox - dx, m.oy + plan.phase - dy) for m in strip.motifs if m.id == panel.motif]
 

@@ -6,7 +6,8 @@ Two ways of writing an instance are read. A *trade* instance has ``id``, ``usabl
 ({``h``, ``v``, ``drop``, ``ox``, ``oy``}: points at (ox + i·h, oy + j·v + drop where i is odd)) and ``gap``; further
 ``flaws`` ({``x``, ``y``, ``w``, ``h``}, or {``points``} with the corners [x, y] of an outline), ``start`` (measured,
 choose, unknown), ``motifs`` ({``id``, ``ox``, ``oy``}) with ``motif_id`` of a panel and ``motif_axes`` (both, across,
-along: which way it is to stand on its motif), ``group``, ``turn_group``,
+along: which way it is to stand on its motif), ``group``, ``apart`` ([right, up]: from its motif point, or its centre,
+to the point that lies on the repeat), ``turn_group``,
 ``shape`` ("rect", "circle" or a list of corners [x, y] that span w × h), ``strips`` ({``width``, ``length``, ``join``,
 ``bias``}: piping) and ``straight``. A *strip-packing family* instance has ``name``, ``width`` and ``items`` of
 [w, h, copies], nothing turned. All measures are whole numbers of one unit.
@@ -156,7 +157,7 @@ def _panel(name: str, panel: Mapping[str, Any]) -> Panel:
     return Panel(
         panel["id"], panel["w"], panel["h"], panel["qty"], TURNS_OF[panel.get("rotation", "none")], motif,
         panel.get("motif_dx", 0), panel.get("motif_dy", 0), panel.get("group"), panel.get("turn_group"),
-        shape=_shape(name, panel), axes=_axes(name, panel),
+        shape=_shape(name, panel), axes=_axes(name, panel), apart=tuple(panel.get("apart", (0, 0))),
     )
 
 

@@ -102,9 +102,9 @@ def common_turns(strip: Strip, turn_group: str) -> tuple[int, ...]:
 
 
 def distinct_turns(strip: Strip, group: str) -> tuple[int, ...]:
-    """The turns of a group that can make a difference: half turns matter to motif points only."""
+    """The turns of a group that can make a difference: half turns matter to points that are no middle only."""
     turns = common_turns(strip, group)
-    if any(p.motif is not None for p in strip.panels if p.turn_group == group):
+    if any(p.motif is not None or any(p.apart) for p in strip.panels if p.turn_group == group):
         return turns
     return tuple(t for t in turns if (t + 180) % 360 not in turns or t < 180)
 
@@ -143,8 +143,8 @@ def _turned(
         yield from _motif_variants(strip, panel, turn, phase)
     elif panel.group is not None and panel.group in places:
         assert strip.repeat is not None
-        cx, cy = places[panel.group]
-        yield from _bound(strip, strip.repeat, turn, (w, h), (cx - w // 2, cy - h // 2), f"group:{panel.group}")
+        (cx, cy), (x, y) = places[panel.group], panel.middle(turn)
+        yield from _bound(strip, strip.repeat, turn, (w, h), (cx - x, cy - y), f"group:{panel.group}")
     else:
         yield Variant(turn, w + strip.gap, h + strip.gap, None, 0, 1, "")
 

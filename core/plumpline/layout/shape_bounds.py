@@ -98,8 +98,8 @@ def _relaxed(strip: Strip, within: dict[str, Within]) -> Strip:
         elif panel.id in within:
             x, y, w, h = within[panel.id]
             turns = possible_turns(around, replace(panel, shape="rect"))
-            point = (panel.dx - x, panel.dy - y)
-            panels.append(Panel(panel.id, w, h, panel.qty, turns, panel.motif, *point, axes=panel.axes))
+            bare = Panel(panel.id, w, h, panel.qty, turns, panel.motif, panel.dx - x, panel.dy - y)
+            panels.append(replace(bare, axes=panel.axes, apart=panel.apart))
     gap = 0 if any(panel.shape == "circle" for panel in strip.panels) else strip.gap
     return replace(strip, panels=tuple(panels), gap=gap)
 

@@ -36,7 +36,9 @@ class Panel:
     ``turns`` are the turns allowed, in degrees anticlockwise. With ``motif`` the panel's point (``dx``, ``dy``),
     counted unturned from its lower left corner, must lie on a point of that motif; ``axes`` says whether it must both
 ways or only "across" or "along" the cloth, as on a stripe. Panels of one ``group`` are alike:
-    their centres (whole units, rounded down) lie at one point of the repeat, up to whole repeats and the drop.
+    their centres (whole units, rounded down) lie at one point of the repeat, up to whole repeats and the drop. What
+    lies on the repeat is not that point of the motif, or the centre, but one ``apart`` from it (right, up, as the panel
+    lies unturned) where that is given, on the panel or beyond it: so a panel goes on where another one leaves off.
     Panels of one ``turn_group``, and their copies, take one common turn. ``turned`` gives the extents of the panel
     turned a quarter where they are not simply (h, w). Of a ``shape`` that is not a rectangle, w and h are the extents:
     "circle" (w = h, its diameter) or a straight-sided outline from ``outlines.outline_of``; where that is drawn around
@@ -57,6 +59,7 @@ ways or only "across" or "along" the cloth, as on a stripe. Panels of one ``grou
     shape: Shape = "rect"
     covers: Points = ()
     axes: Axes = "both"
+    apart: Point = (0, 0)
 
     @property
     def hangs_along(self) -> bool:
@@ -76,12 +79,23 @@ ways or only "across" or "along" the cloth, as on a stripe. Panels of one ``grou
         extents, rounded towards the side the point came from.
         """
         w, h = self.extents(turn)
+        right, up = self._turned_apart(turn)
         if turn == 0:
-            return self.dx, self.dy
+            return self.dx + right, self.dy + up
         if turn == 180:
-            return w - self.dx, h - self.dy
+            return w - self.dx + right, h - self.dy + up
         across, along = self.dy * w // self.h, self.dx * h // self.w
-        return (w - across, along) if turn == 90 else (across, h - along)
+        return (w - across + right, along + up) if turn == 90 else (across + right, h - along + up)
+
+    def middle(self, turn: int) -> tuple[int, int]:
+        """Where the point lies, from its lower left corner, that it shares with the panels of its group."""
+        w, h = self.extents(turn)
+        right, up = self._turned_apart(turn)
+        return w // 2 + right, h // 2 + up
+
+    def _turned_apart(self, turn: int) -> tuple[int, int]:
+        right, up = self.apart
+        return {0: (right, up), 90: (-up, right), 180: (-right, -up), 270: (up, -right)}[turn]
 
 
 @dataclass(frozen=True)

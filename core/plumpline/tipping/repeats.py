@@ -200,7 +200,7 @@ def _points(strip: Strip, panel: Panel) -> list[tuple[int, int]]:
         own = [motif.oy for motif in strip.motifs if motif.id == panel.motif]
         return [(panel.extents(turn)[1], oy - panel.point(turn)[1]) for turn, oy in product(panel.turns, own)]
     if panel.group is not None:
-        return [(panel.extents(turn)[1], -(panel.extents(turn)[1] // 2)) for turn in panel.turns]
+        return [(panel.extents(turn)[1], -panel.middle(turn)[1]) for turn in panel.turns]
     return []
 
 

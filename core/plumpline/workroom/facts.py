@@ -92,6 +92,9 @@ def _motifs(bench: Bench) -> Iterator[Fact]:
         name = _CALLED.get((bench.cover.cushion.kind, part), _FACES[part])
         if face.has_motif:
             yield f"{'Motif' if face.pattern == 'centred' else 'Stripe'}, {name.lower()}", _centred(face, bench)
+        elif face.goes_on:
+            edges = listed([edge for edge in ("top", "bottom") if any(p.goes_on == edge for p in bench.cover.pieces)])
+            yield f"Pattern, {name.lower()}", f"goes on from the face over its {edges} edge"
         elif face.pattern == "alike":
             yield f"Motif, {name.lower()}", "every one shows the same place of the pattern"
 
@@ -141,15 +144,26 @@ def _not_matched(bench: Bench) -> Iterator[Fact]:
     if patterned:
         anywhere = _cut("free", "cut anywhere in the pattern", patterned)
         anywhere += _cut("stripe-centred", "up and down anywhere in the pattern", patterned) if along else ""
-        matched = any(piece.portion_of and piece.face.join_pattern == "matched" for piece in patterned)
-        across = "across the joins within a face and no other seam" if matched else "across any seam"
-        yield "Not matched", f"{anywhere}the pattern {'runs' if matched else 'does not run'} on {across}"
+        going_on = [piece.called for piece in patterned if piece.goes_on]
+        across = ["the joins within a face"] if any(_is_matched(piece) for piece in patterned) else []
+        across += [f"the seam of the front with {listed(going_on)}"] if going_on else []
+        runs = f"runs on across {listed(across)} and no other seam" if across else "does not run on across any seam"
+        yield "Not matched", f"{anywhere}the pattern {runs}"
+
+
+def _is_matched(piece: Piece) -> bool:
+    return bool(piece.portion_of) and piece.face.join_pattern == "matched"
 
 
 def _cut(pattern: str, how: str, pieces: list[Piece]) -> str:
     """How the parts of that pattern are cut, if there are any."""
-    families = dict.fromkeys(family_name(family_of(piece)) for piece in pieces if piece.face.pattern == pattern)
-    return f"{listed(list(families))}: {how}; " if families else ""
+    others = {family_of(piece) for piece in pieces if piece.goes_on}
+    names = dict.fromkeys(
+        piece.called if family_of(piece) in others else family_name(family_of(piece))
+        for piece in pieces
+        if piece.face.pattern == pattern
+    )
+    return f"{listed(list(names))}: {how}; " if names else ""
 
 
 def _has_repeat(piece: Piece, bench: Bench) -> bool:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 
 from plumpline.cushions.rims import rims_of
-from plumpline.figures import counted
+from plumpline.figures import counted, listed
 from plumpline.workroom.step import Bench, Step
 
 
@@ -47,13 +47,23 @@ def _boxed(bench: Bench) -> Iterator[Step]:
     text = f"{counted(joins, 'join', 'joins')}, {seam}, pressed open. "
     text += f"On the seam line the ring measures {around}: if it does not, mend it now."
     yield Step("join", "join.ring", "Join the boxing into a ring", text, around)
-    text = f"{_meeting(bench)} Sew with a {seam}."
+    text = f"{_meeting(bench)}{_going_on(bench)} Sew with a {seam}."
     yield Step("join", "join.front", "Sew the ring to the front", text, around)
     text = (
         f"{_opened(bench)}Fold the boxing straight across at each of its marks and mark its other edge, so that front "
     )
     text += f"and back do not twist. Then sew as at the front.{_left_open(bench)}"
     yield Step("join", "join.back", "Sew the ring to the back", text, around)
+
+
+def _going_on(bench: Bench) -> str:
+    """Which bands go on with the pattern of the front, as sentences with a space before them."""
+    said = ""
+    for edge, own in (("bottom", "upper"), ("top", "lower")):
+        names = [piece.called for piece in bench.of_one_cover("boxing") if piece.goes_on == edge]
+        if names:
+            said += f" With its {own} edge {listed(names)} lies on the {edge} edge of the front: pin the pattern first."
+    return said
 
 
 def _meeting(bench: Bench) -> str:

@@ -2,7 +2,7 @@
 
 from itertools import product
 
-from layout_checker import extents, point, repeat_for, touches
+from layout_checker import extents, middle, point, repeat_for, touches
 
 
 def shortest(strip, most):
@@ -77,7 +77,6 @@ def _cells(wide, high, x, y, w, h):
 
 
 def _allowed(strip, panel, turn, corner, phase, places):
-    w, h = extents(panel, turn)
     if panel.motif is not None:
         dx, dy = point(panel, turn)
         spots = [(m.ox, m.oy + phase) for m in strip.motifs if m.id == panel.motif]
@@ -85,7 +84,8 @@ def _allowed(strip, panel, turn, corner, phase, places):
         return any(_on(repeat, corner[0] + dx - ox, corner[1] + dy - oy) for ox, oy in spots)
     if panel.group is not None and strip.repeat is not None:
         cx, cy = places[panel.group]
-        return _on(repeat_for(strip, panel), corner[0] + w // 2 - cx, corner[1] + h // 2 - cy)
+        x, y = middle(panel, turn)
+        return _on(repeat_for(strip, panel), corner[0] + x - cx, corner[1] + y - cy)
     return True
 
 

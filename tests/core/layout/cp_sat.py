@@ -2,7 +2,7 @@
 
 from itertools import pairwise
 
-from layout_checker import extents, point, repeat_for
+from layout_checker import extents, middle, point, repeat_for
 
 
 def shortest(strip, most, effort):
@@ -83,8 +83,7 @@ class _Model:
             dx, dy = point(panel, turn)
             spots = [(m.ox, m.oy + self.phase) for m in self.strip.motifs if m.id == panel.motif]
         else:
-            w, h = extents(panel, turn)
-            dx, dy = w // 2, h // 2
+            dx, dy = middle(panel, turn)
             centre = self.centres.get(panel.group)
             if centre is None:
                 centre = self._number(max(repeat.across, 1)), self._number(max(repeat.along, 1))

@@ -32,7 +32,8 @@ def check(strip, plan):
             at = (q.x + px, q.y + py)
             assert any(_same_place(strip, panel, at, spot) for spot in spots), "off the motif"
         if panel.group is not None and strip.repeat is not None:
-            centre = q.x + q.w // 2, q.y + q.h // 2
+            x, y = middle(panel, q.turn)
+            centre = q.x + x, q.y + y
             assert _same_place(strip, panel, centre, plan.alike[panel.group]), "not alike"
     for a, b in combinations(plan.placements, 2):
         g, bodies = strip.gap, [body(panels[q.panel], q) for q in (a, b)]
@@ -85,9 +86,23 @@ def extents(panel, turn):
 def point(panel, turn):
     w, h = extents(panel, turn)
     across, along = panel.dy * w // panel.h, panel.dx * h // panel.w
-    return {
+    return _moved(panel, turn, *{
         0: (panel.dx, panel.dy), 180: (w - panel.dx, h - panel.dy), 90: (w - across, along), 270: (across, h - along)
-    }[turn]
+    }[turn])
+
+
+def middle(panel, turn):
+    """The point that alike panels share: the middle, rounded down, or what lies `apart` from it."""
+    w, h = extents(panel, turn)
+    return _moved(panel, turn, w // 2, h // 2)
+
+
+def _moved(panel, turn, x, y):
+    """A point moved by what lies `apart`, a quarter turned as often as the panel is."""
+    right, up = panel.apart
+    for _ in range(turn // 90):
+        right, up = -up, right
+    return x + right, y + up
 
 
 def repeat_for(strip, panel):

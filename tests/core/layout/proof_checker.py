@@ -4,7 +4,7 @@ from fractions import Fraction
 from itertools import product
 from math import ceil
 
-from layout_checker import extents, point, repeat_for
+from layout_checker import extents, middle, point, repeat_for
 
 
 class Case:
@@ -28,10 +28,11 @@ class Case:
             anchor = "" if panel.axes == "across" else "motif"
         elif panel.group is not None and repeat is not None and self.left:
             leftmost = next(p for p in strip.panels if p.id == self.left["panel"])
-            corners = [(extents(leftmost, self.left["turn"])[0] // 2 - w // 2, -(h // 2))]
+            (x, y), first = middle(panel, turn), middle(leftmost, self.left["turn"])[0]
+            corners = [(first - x, -y)]
             anchor = f"group:{panel.group}"
         elif panel.group and repeat is not None and repeat.along > 1 and not (repeat.across and repeat.drop):
-            return [(*size, None, -(h // 2) % repeat.along, f"group:{panel.group}")]
+            return [(*size, None, -middle(panel, turn)[1] % repeat.along, f"group:{panel.group}")]
         else:
             return [(*size, None, None, "")]
         across, along, drop = repeat_for(strip, panel)
@@ -175,7 +176,7 @@ def _possible_lengths(case, data):
 
 def _covered(strip, turns, at_least, cases):
     """Whether some case, or one for each panel that can lie leftmost, bounds the plans with these turns."""
-    with_motif = {p.turn_group for p in strip.panels if p.motif is not None}
+    with_motif = {p.turn_group for p in strip.panels if p.motif is not None or any(p.apart)}
     here = Case(strip, turns, {})
     if not all(here.ways.values()):
         return True
@@ -188,9 +189,9 @@ def _covered(strip, turns, at_least, cases):
     if any(not c["left"] for c in same):
         return True
     panels = {p.id: p for p in strip.panels}
-    lefts = {extents(panels[c["left"]["panel"]], c["left"]["turn"])[0] // 2 % strip.repeat.across for c in same}
+    lefts = {middle(panels[c["left"]["panel"]], c["left"]["turn"])[0] % strip.repeat.across for c in same}
     return len({p.group for p in strip.panels}) == 1 and not strip.flaws and all(
-        extents(p, t)[0] // 2 % strip.repeat.across in lefts
+        middle(p, t)[0] % strip.repeat.across in lefts
         or not all(Case(strip, turns, {"panel": p.id, "turn": t}).ways.values())
         for p in strip.panels for t in here.allowed(p)
     )

@@ -66,7 +66,7 @@ def _inscribed(strip, data):
         box = boxes.get(p.id)
         relaxed.append(p if box is None else SimpleNamespace(
             id=p.id, w=box["w"], h=box["h"], qty=p.qty, turned=None, group=None, turn_group=None,
-            motif=p.motif, dx=p.dx - box["x"], dy=p.dy - box["y"], axes=p.axes,
+            motif=p.motif, dx=p.dx - box["x"], dy=p.dy - box["y"], axes=p.axes, apart=p.apart,
             turns=[t for t in p.turns if extents(p, t)[0] <= strip.width],
         ))
         if box is not None and p.shape == "circle":

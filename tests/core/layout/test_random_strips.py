@@ -25,6 +25,7 @@ def panels(draw, number, width, bound, copies):
         draw(st.integers(0, w)), draw(st.integers(0, h)), group, draw(st.sampled_from([None, None, "t", "u"])),
         draw(st.sampled_from([None, None, None, (min(h + 1, width), w)])),
         axes=draw(st.sampled_from(["both", "both", "across", "along"])) if motif else "both",
+        apart=draw(st.sampled_from([(0, 0), (0, 0), (1, -2), (-4, 0), (3, 5)])),
     )
 
 
