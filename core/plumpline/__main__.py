@@ -9,6 +9,7 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
+from plumpline.beside.comparing import compare
 from plumpline.dialect import WORDINGS, reworded, wording
 from plumpline.papers import PAPERS, sheet, templates
 from plumpline.planning import Effort, plan
@@ -24,18 +25,21 @@ def main(arguments: list[str] | None = None) -> int:
     pricing = commands.add_parser("quote", help="the price, line by line")
     for answering in (planning, pricing):
         answering.add_argument("--effort", choices=("quick", "full"), default="full", help="how long to look")
+    comparing = commands.add_parser("compare", help="the ways it could be made, side by side")
     papers = [commands.add_parser(name, help=what) for name, (_, what) in _PAPERS.items()]
     for printing in papers:
         printing.add_argument("--paper", choices=PAPERS, default="a4", help="what it is printed on")
         printing.add_argument("--cushion", help="the id of one cover; without it all are printed")
         printing.add_argument("--out", type=Path, required=True, metavar="FILE", help="the PDF to write")
-    for command in (planning, pricing, *papers):
+    for command in (planning, pricing, comparing, *papers):
         command.add_argument("--words", choices=WORDINGS, default=WORDINGS[0], help="how the trade's words are said")
         command.add_argument("job", type=Path, metavar="JOB.json", help="a job document")
     asked = parser.parse_args(arguments)
     if asked.command in _ANSWERS:
         answer = _ANSWERS[asked.command]
         return _answered(asked, lambda job: _write(reworded(answer(job, asked.effort), wording(asked.words, job)), 0))
+    if asked.command == "compare":
+        return _answered(asked, lambda job: _write(reworded(compare(job), wording(asked.words, job)), 0))
     write, _ = _PAPERS[asked.command]
     return _answered(asked, lambda job: _print(write(job, asked.paper, asked.cushion, asked.words), asked.out))
 

@@ -190,7 +190,7 @@ def cloth_answer(
         "squaring": figure(cloth.squaring, units),
         "shrinkage": _shrinkage(planned),
         "usable_width": figure(planned.laid.usable, units),
-        "across": _across(planned),
+        "across": panels_across(planned),
         "laid": figure(plan.length, units),
         "at_least": figure(plan.at_least, units),
         "proven": plan.proven,
@@ -220,7 +220,7 @@ def _shrinkage(planned: ClothPlan) -> Json:
     return {name: {"text": percent(planned.cloth.shrinkage.lost(name))} for name in ("across", "along")}
 
 
-def _across(planned: ClothPlan) -> int | None:
+def panels_across(planned: ClothPlan) -> int | None:
     """How many panels lie side by side, where that is one number: panels of one size that do not interlock."""
     placed = planned.plan.placements
     sizes = {(piece.width, piece.length) for piece in planned.pieces}

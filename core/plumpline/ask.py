@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import json
+from abc import ABC, abstractmethod
 from base64 import b64encode
 from collections.abc import Callable
-from typing import Any
+from typing import Any, Protocol
 
 from plumpline import papers
 from plumpline.dialect import WORDINGS, reworded, wording
@@ -13,7 +14,7 @@ from plumpline.job import file_problems
 from plumpline.layout.budget import Slices, to_its_end
 from plumpline.lengths import LengthError, read_length_full, write_length
 from plumpline.money import MoneyError, read_money
-from plumpline.planning import Effort, Planning, covers
+from plumpline.planning import Planning, covers
 from plumpline.price import priced
 from plumpline.problems import JobError
 from plumpline.spoken import speak_length
@@ -26,8 +27,9 @@ def ask(request: str) -> str:
 
     A job that cannot be planned yet still has the `cushions` of its answer beside the problems.
 
-    Requests: {"do": "plan", "job", "effort", "tips"}, {"do": "check", "job"}, {"do": "read", "text", "unit"},
-    {"do": "read-money", "text", "currency"}, {"do": "quote", "job", "bought"} for lengths in nm by the id of the cloth,
+    Requests: {"do": "plan", "job", "effort", "tips"}, {"do": "compare", "job"}, {"do": "check", "job"},
+    {"do": "read", "text", "unit"}, {"do": "read-money", "text", "currency"},
+    {"do": "quote", "job", "bought"} for lengths in nm by the id of the cloth,
     {"do": "templates" or "sheet", "job", "paper", "cushion"}, whose {"ok": {"pdf"}} is the file in base 64. Those with
     a job may say the "words" of the texts: "en-GB", as they are left out, or "en-US".
     """
@@ -55,6 +57,10 @@ def _problems(code: str, text: str) -> Json:
 
 def _plan(wanted: Json) -> Json:
     return to_its_end(PlanSession(wanted).slices)
+
+
+def _compare(wanted: Json) -> Json:
+    return to_its_end(ComparisonSession(wanted).slices)
 
 
 def _check(wanted: Json) -> Json:
@@ -124,6 +130,7 @@ def _paper(write: Callable[[Json, str, str | None, str], bytes], wanted: Json) -
 # What is answered, and what such a request has to say.
 _REQUESTS: dict[object, tuple[Any, ...]] = {
     "plan": (_plan, "job"),
+    "compare": (_compare, "job"),
     "check": (_check, "job"),
     "read": (_read, "text"),
     "templates": (_templates, "job", "paper"),
@@ -133,26 +140,55 @@ _REQUESTS: dict[object, tuple[Any, ...]] = {
 }
 
 
-class PlanSession:
-    """A request for a plan, answered slice by slice for a caller who has other things to do in between.
+class Work(Protocol):
+    """What is worked out slice by slice: a planning, or a comparison."""
 
-    Each `step` takes about 20 ms. After any of them `progress` says how far the search is, and `reply` what is known
+    def steps(self) -> Slices[Json]:
+        """Do the work: the answer in the end."""
+
+    @property
+    def is_begun(self) -> bool:
+        """Whether there is an answer yet."""
+
+    @property
+    def stage(self) -> object:
+        """What the answer depends on."""
+
+    def progress(self) -> Json:
+        """How far it is."""
+
+    def answer(self) -> Json:
+        """The answer as it stands."""
+
+
+class Session(ABC):
+    """A request that takes its time, answered slice by slice for a caller who has other things to do in between.
+
+    Each `step` takes about 20 ms. After any of them `progress` says how far the work is, and `reply` what is known
     by then; after the last one it is the reply that `ask` gives to the same request.
     """
 
     def __init__(self, wanted: Json) -> None:
         self._wanted = wanted
-        self.slices = self._plan(wanted["job"], wanted.get("effort", "full"), bool(wanted.get("tips")))
-        self._planning: Planning | None = None
+        self.slices = self._answered(wanted["job"])
+        self._work: Work | None = None
         self._end: Json | None = None
-        self._told: tuple[list[tuple[int, int]], int] = ([], 0)
+        self._told: object = None
 
-    def _plan(self, job: Any, effort: Effort, tips: bool) -> Slices[Json]:
+    @abstractmethod
+    def _begun(self, job: Any) -> Work:
+        """The work to do for a job; raises `JobError`."""
+
+    def _failed(self) -> Json:
+        """What is known of a job beside its problems."""
+        return {}
+
+    def _answered(self, job: Any) -> Slices[Json]:
         try:
-            self._planning = Planning(job, effort, tips)
-            return _worded(self._wanted, {"ok": (yield from self._planning.steps())})
+            self._work = self._begun(job)
+            return _worded(self._wanted, {"ok": (yield from self._work.steps())})
         except JobError as error:
-            return _worded(self._wanted, {"problems": error.problems, "cushions": covers(job)})
+            return _worded(self._wanted, {"problems": error.problems, **self._failed()})
 
     def step(self) -> bool:
         """Do a slice of the work; whether any is left."""
@@ -164,27 +200,53 @@ class PlanSession:
         return self._end is None
 
     def progress(self) -> str:
-        """How far it is, as JSON: {"thousandths", "cloths": [{"cloth", "laid", "ask"}], "news"}.
+        """How far it is, as JSON: {"thousandths", "cloths": [{"cloth", "laid", "ask"}], "news"}; `cloths` of a plan.
 
         `news` says whether `reply` has an answer now that it did not have when it was last asked.
         """
-        found = self._planning.stage if self._planning else ([], 0)
-        told = self._planning.progress() if self._planning else {"thousandths": 0, "cloths": []}
-        return write_json({**told, "news": found != self._told})
+        work = self._work
+        told = work.progress() if work else {"thousandths": 0}
+        return write_json({**told, "news": bool(work and work.is_begun and work.stage != self._told)})
 
     def reply(self) -> str:
         """The reply as it stands, as JSON; {"ok": answer, "unfinished": true} before the last step.
 
-        The first plan is waited for, since without it there is nothing to say.
+        The first answer is waited for, since without it there is nothing to say.
         """
-        while not (self._planning and self._planning.lengths) and self.step():
+        while not (self._work and self._work.is_begun) and self.step():
             pass
-        self._told = self._planning.stage if self._planning else ([], 0)
-        if self._end is None and self._planning:
-            return write_json(_worded(self._wanted, {"ok": self._planning.answer(), "unfinished": True}))
+        if self._work:
+            self._told = self._work.stage
+        if self._end is None and self._work:
+            return write_json(_worded(self._wanted, {"ok": self._work.answer(), "unfinished": True}))
         return write_json(self._end)
 
 
-def begin(request: str) -> PlanSession:
-    """Begin to answer a request for a plan, {"do": "plan", "job", "effort", "tips", "words"} as text."""
-    return PlanSession(json.loads(request))
+class PlanSession(Session):
+    """A request for a plan, which gets better while it is looked at."""
+
+    def _begun(self, job: Any) -> Work:
+        return Planning(job, self._wanted.get("effort", "full"), bool(self._wanted.get("tips")))
+
+    def _failed(self) -> Json:
+        return {"cushions": covers(self._wanted["job"])}
+
+
+class ComparisonSession(Session):
+    """A request for the ways a job could be made, which are found one after the other."""
+
+    def _begun(self, job: Any) -> Work:
+        from plumpline.beside.comparing import Comparison  # no plan needs it, and it need not delay the first one
+
+        return Comparison(job)
+
+
+_SESSIONS: dict[object, type[Session]] = {"plan": PlanSession, "compare": ComparisonSession}
+
+
+def begin(request: str) -> Session:
+    """Begin to answer a request that takes its time, as text: {"do": "plan", "job", "effort", "tips", "words"}, or
+    {"do": "compare", "job", "words"}.
+    """
+    wanted = json.loads(request)
+    return _SESSIONS[wanted["do"]](wanted)

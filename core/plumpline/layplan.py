@@ -387,6 +387,12 @@ def cannot_be_laid(strip: Strip) -> str | None:
     return None
 
 
+def blamed(cloth: Cloth, pieces: tuple[Piece, ...], error: CannotLay) -> list[tuple[Piece, str]]:
+    """The pieces that keep a cloth from being laid, each with the code of why: those without a place by themselves."""
+    found = [(piece, code) for piece in pieces if (code := why_not(cloth, piece)) is not None]
+    return found or [(piece, error.code) for piece in pieces if piece.id == error.panel]
+
+
 def cannot_lay(code: str, piece: Piece, cloth: Cloth, units: str, *ways_out: dict[str, Any]) -> Problem:
     """Why a piece has no place on the cloth, and what would give it one, in the maker's words."""
     has = write_length(lay_out(cloth, cloth.width or 0).usable, units)

@@ -15,7 +15,7 @@ from plumpline.in_hand_answer import narrow_piece, piece_answer
 from plumpline.job import Cloth
 from plumpline.layout.budget import QUICK_WORK, Slices, to_its_end
 from plumpline.layout.strip import CannotLay
-from plumpline.layplan import ClothPlan, ClothPlanner, cannot_lay, plan_cloth, why_not
+from plumpline.layplan import ClothPlan, ClothPlanner, blamed, cannot_lay, plan_cloth
 from plumpline.other_ways import OtherWay, other_ways
 from plumpline.prepared import Prepared, prepare
 from plumpline.problems import JobError, Problem
@@ -30,13 +30,13 @@ Effort = Literal["quick", "full"]
 # twin: half of it for these two, fifteen parts for the ways out, each of which is planned quickly, and for the tipping
 # points the rest and what the plans did not need.
 _QUICKLY = 2 * QUICK_WORK
-_FULL_WORK = 20 * QUICK_WORK
+PLAN_WORK = 20 * QUICK_WORK
 _PIECE_WORK = 8 * QUICK_WORK
 _WORK_FOR_TIPS, _MOST_FOR_TIPS = 5 * _QUICKLY, 10 * _QUICKLY
 _FOR_PLANS = Fraction(3, 5)  # so much of the time goes by before the ways out, as far as progress tells
 
 _MOST_PANELS = 3000
-_NO_COVER = Problem("/cushions", "missing-field", "There is no cover in this job yet: add one.")
+NO_COVER = Problem("/cushions", "missing-field", "There is no cover in this job yet: add one.")
 
 
 def plan(job: dict[str, Any], effort: Effort = "full", tips: bool = False) -> dict[str, Any]:
@@ -98,9 +98,9 @@ class Planning:
         """The lay plan of every cloth alone, slice by slice; what is bought of each is `bought` then."""
         planned = yield from self._first_plans()
         if not planned:
-            raise JobError(self.problems or [_NO_COVER])
+            raise JobError(self.problems or [NO_COVER])
         self._said = [_first_notices(one, self.prepared) for one in planned]
-        self._planners = [ClothPlanner(one.cloth, one.pieces, one.strips, _FULL_WORK, one) for one in planned]
+        self._planners = [ClothPlanner(one.cloth, one.pieces, one.strips, PLAN_WORK, one) for one in planned]
         if self.effort == "full":
             yield
             for planner in self._planners:
@@ -148,13 +148,18 @@ class Planning:
         self._said[number] = said
 
     def _look_for_tips(self, planner: ClothPlanner) -> Slices[None]:
-        work = min(_MOST_FOR_TIPS, _WORK_FOR_TIPS + max(0, 2 * _FULL_WORK - planner.spent))
+        work = min(_MOST_FOR_TIPS, _WORK_FOR_TIPS + max(0, 2 * PLAN_WORK - planner.spent))
         self._tips[planner.cloth.id] = yield from tips(self.prepared.job, planner.plan(), work)
 
     @property
     def stage(self) -> tuple[list[tuple[int, int]], int]:
         """What `answer` depends on: once it differs, there is more to tell."""
         return self.lengths, len(self._tips)
+
+    @property
+    def is_begun(self) -> bool:
+        """Whether there is an `answer` yet."""
+        return bool(self.lengths)
 
     @property
     def lengths(self) -> list[tuple[int, int]]:
@@ -234,14 +239,13 @@ def _first_plan(prepared: Prepared, cloth: Cloth, document: dict[str, Any]) -> S
     try:
         return (yield from plan_cloth(cloth, pieces, prepared.strips_on(cloth), QUICK_WORK))
     except CannotLay as error:
-        found = [(piece, code) for piece in pieces if (code := why_not(cloth, piece)) is not None]
-        blamed = found or [(piece, error.code) for piece in pieces if piece.id == error.panel]
+        without_place = blamed(cloth, pieces, error)
         units, ways = prepared.job.units, []
-        too_wide = [piece for piece, code in blamed if code.startswith("too-wide")]
+        too_wide = [piece for piece, code in without_place if code.startswith("too-wide")]
         if too_wide:
             found_room = yield from remedies.room_for(document, cloth, too_wide, QUICK_WORK)
             ways = [choice.to_json(units) for choice in found_room]
-        return [cannot_lay(code, piece, cloth, units, *ways) for piece, code in blamed]
+        return [cannot_lay(code, piece, cloth, units, *ways) for piece, code in without_place]
 
 
 def _first_notices(planned: ClothPlan, prepared: Prepared) -> list[notices.Notice]:

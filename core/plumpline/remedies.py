@@ -198,15 +198,15 @@ def room_for(document: dict[str, Any], cloth: Cloth, blamed: list[Piece], work: 
     They are laid along the roll, turned where nothing keeps them from it, or joined.
     """
     found = []
-    for words, changes in _offers(cloth, blamed):
+    for words, changes in ways_to_make_room(cloth, blamed):
         after = yield from plan_with(document, changes, cloth.index, work)
         if after is not None:
-            found.append(Choice(f"{words}{_joins_in(after, blamed)}", WayOut(changes, after, 0)))
+            found.append(Choice(f"{words}{joins_in(after, blamed)}", WayOut(changes, after, 0)))
     return sorted(found, key=lambda choice: choice.way.after.buy)
 
 
-def _joins_in(after: ClothPlan, blamed: list[Piece]) -> str:
-    """How many joins there are then in what was one piece each."""
+def joins_in(after: ClothPlan, blamed: list[Piece]) -> str:
+    """How many joins there are then in what was one piece each: ", 2 joins in all", or nothing."""
     whole = {piece.id: piece.count for piece in blamed}
     parts, pieces = 0, 0
     for piece in after.pieces:
@@ -217,7 +217,8 @@ def _joins_in(after: ClothPlan, blamed: list[Piece]) -> str:
     return f", {counted(parts - pieces, 'join', 'joins')} in all" if parts else ""
 
 
-def _offers(cloth: Cloth, blamed: list[Piece]) -> list[Offer]:
+def ways_to_make_room(cloth: Cloth, blamed: list[Piece]) -> list[Offer]:
+    """Every way there may be to give a place to pieces that are too wide for their cloth, before it is planned."""
     offers = [_along_the_roll(cloth), *turned(cloth)]
     faces = sorted({piece.face_at: piece.face for piece in blamed if piece.shape == "rectangle"}.items())
     along = [at for at, _ in faces if at.endswith("/sides")]

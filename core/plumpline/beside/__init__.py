@@ -1,0 +1,1 @@
+"""The same job planned in several ways, side by side: what each takes, what it costs, and why."""
