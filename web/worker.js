@@ -64,16 +64,18 @@ const guarding = (isPythons) => (id, work) => {
 async function open() {
   const { core, isPythons } = await booted;
   const guarded = guarding(isPythons);
-  return { core, guarded, plans: plansBySlices(core.begin, guarded) };
+  // A plan and a comparison are looked for beside each other: neither takes the place of the other.
+  const lookers = { plan: plansBySlices(core.begin, guarded), compare: plansBySlices(core.begin, guarded) };
+  return { core, guarded, lookers };
 }
 
 const opened = open();
 opened.catch(() => {}); // told above
 
 self.addEventListener('message', async ({ data: { id, request, stop } }) => {
-  const { core, guarded, plans } = await opened;
-  const isPlan = request?.do === 'plan' && request.job;
-  if (stop) plans.stop(stop);
-  else if (isPlan) plans.begin(id, JSON.stringify(request));
+  const { core, guarded, lookers } = await opened;
+  const looker = request?.job && lookers[request.do];
+  if (stop) Object.values(lookers).forEach((one) => one.stop(stop));
+  else if (looker) looker.begin(id, JSON.stringify(request));
   else guarded(id, () => answered(id, core.ask(JSON.stringify(request))));
 });

@@ -205,7 +205,7 @@ class Session(ABC):
         `news` says whether `reply` has an answer now that it did not have when it was last asked.
         """
         work = self._work
-        told = work.progress() if work else {"thousandths": 0}
+        told = work.progress() if work else {"thousandths": 0, "cloths": []}
         return write_json({**told, "news": bool(work and work.is_begun and work.stage != self._told)})
 
     def reply(self) -> str:

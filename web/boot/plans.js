@@ -1,4 +1,5 @@
-// The worker's side of a plan: Python looks for it in slices, and between two of them hears what else is asked.
+// The worker's side of a plan, or a comparison: Python looks for it in slices, and between two of them hears what else
+// is asked.
 //
 // While it looks it posts {id, progress}, how far it is, and, as it gets better, {id, soFar}, the reply as it stands;
 // {id, reply} ends it. One plan is looked for at a time: a newer one takes its place. A stopped one waits, so that
@@ -22,7 +23,7 @@ export function plansBySlices(begin, guarded) {
     const now = performance.now();
     if (plan.told !== null && now - plan.told < TOLD_EVERY) return;
     const progress = JSON.parse(plan.session.progress());
-    if (progress.cloths.length === 0) return;
+    if (plan.told === null && !progress.news) return;
     plan.told = now;
     if (progress.news) post('soFar', plan.session.reply());
     postMessage({ id: plan.id, progress });

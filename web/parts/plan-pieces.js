@@ -37,7 +37,7 @@ const panelBox = ({ x, y, width, length }) =>
 /** Where the words on a panel have room: the whole of it, or what the core says of one that is no rectangle. */
 const roomOf = ({ x, y, room, ...rest }) => (room ? { ...room, x: x + room.x, y: y + room.y } : { ...rest, x, y });
 
-const isBack = ({ part, label }) => String(part ?? label ?? '').includes('back');
+export const isBack = ({ part, label }) => String(part ?? label ?? '').includes('back');
 
 export function PanelFace({ entry }) {
   const name = `plan-panel${isBack(entry) ? ' plan-panel-back' : ''}`;

@@ -51,7 +51,7 @@ function Head({ station, field }) {
     <${Sign} name="back" word="job.back" onPress=${back} />
     <div class="screen-title"><h1 class="job-name">${title}</h1>${note && html`<p class="screen-note job-name">${note}</p>`}</div>
     ${undone.length > 0 && html`<${Sign} name="redo" word="job.redo" onPress=${redo} />`}
-    ${['cut', 'counter'].includes(station) && html`<${SunSwitch} />`}
+    ${['cut', 'counter', 'compare'].includes(station) && html`<${SunSwitch} />`}
     ${done.length > 0 && html`<${Sign} name="undo" word="job.undo" onPress=${undo} />`}
   </header>`;
 }

@@ -5,6 +5,7 @@ import { Cover } from './cover/cover.js';
 import { Cloth } from './cloth/cloth.js';
 import { Cut } from './cut/cut.js';
 import { Counter } from './counter/counter.js';
+import { Compare } from './compare/compare.js';
 import { Make } from './make/make.js';
 import { Price } from './price/price.js';
 
@@ -14,6 +15,7 @@ export const stations = [
   { id: 'cloth', Screen: Cloth },
   { id: 'cut', Screen: Cut },
   { id: 'counter', Screen: Counter, within: 'cut' },
+  { id: 'compare', Screen: Compare, within: 'cut' },
   { id: 'make', Screen: Make },
   { id: 'price', Screen: Price },
 ];

@@ -21,9 +21,9 @@ export const wantsFull = signal(false);
 
 // The same job in other words has another answer.
 // No plan looks at the price, so that a change of it plans nothing anew.
-const unpriced = ({ quote: _quote, ...document }) => document;
+export const unpriced = ({ quote: _quote, ...document }) => document;
 const inWords = (document) => `${settings.value.words} ${JSON.stringify(unpriced(document))}`;
-const about = computed(() => (job.value ? inWords(job.value) : null));
+export const about = computed(() => (job.value ? inWords(job.value) : null));
 
 // The answer of the open job, be it of its last state or of one before; and whether it is of the last.
 export const answer = computed(() => (latest.value?.id === openJob.value?.id ? latest.value?.answer ?? null : null));

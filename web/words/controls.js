@@ -116,6 +116,11 @@ export const controls = {
     whichCovers: ['row', 'Which covers'],
     shareNow: ['button', 'Share the file now'],
   },
+  compare: {
+    open: ['button', 'Compare the ways'],
+    take: ['button', 'Take this: {name}'],
+    look: ['button', 'Look at the lay plan: {name}'],
+  },
   counter: {
     open: ['button', 'At the counter'],
     check: ['button', '{check} {value}'],

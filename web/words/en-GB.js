@@ -152,6 +152,17 @@ export default {
     'inHand.lays': 'On the piece',
     'inHand.ways': 'What would do',
 
+    'compare.takeThis': 'Take this',
+    'compare.now': 'As it is now',
+    'compare.least': 'takes least',
+    'compare.cannot': 'Cannot be made so',
+    'compare.looking': 'Working out what each way takes…',
+    'compare.better': 'Looking for shorter plans…',
+    'compare.done': 'Each way is planned; this is what they take.',
+    'compare.nothing': 'Nothing to compare yet: measure a cover and its cloth first.',
+    'compare.failed': 'The ways could not be compared: {reason}',
+    'compare.priced': 'The cost is that of the cloth.',
+
     'counter.checks': 'Check on the spot',
     'counter.unset': 'measure it',
     'counter.noRepeat': 'none',

@@ -87,17 +87,15 @@ def _start(planned: ClothPlan, job: Job) -> list[str]:
 
 
 def more_than(found: Found, least: Found, units: str) -> str:
-    """What a way takes more than the least one: "3/4 yd more, 24.00 USD more"; "the same" where nothing."""
-    said = []
+    """What a way takes more than the least one: "24.00 USD and 3/4 yd more"; "the same" where nothing."""
+    said: list[tuple[str, int]] = []
     one, two = found.price, least.price
     if one and two and one[1] == two[1] and one[0] != two[0]:
-        said.append(f"{write_money(abs(one[0] - two[0]), one[1])} {one[1]} {_more(one[0] - two[0])}")
+        said.append((f"{write_money(abs(one[0] - two[0]), one[1])} {one[1]}", one[0] - two[0]))
     steps = list(dict.fromkeys(planned.cloth.sold_by for way in (found, least) for planned in way.plans))
-    if len(steps) == 1 and found.bought != least.bought:
-        difference = found.bought - least.bought
-        said.append(f"{length_to_ask(abs(difference), steps[0], units)} {_more(difference)}")
-    return ", ".join(said) or "the same"
-
-
-def _more(difference: int) -> str:
-    return "more" if difference > 0 else "less"
+    difference = found.bought - least.bought
+    if len(steps) == 1 and difference:
+        said.append((length_to_ask(abs(difference), steps[0], units), difference))
+    if len(said) == 2 and (said[0][1] > 0) == (said[1][1] > 0):
+        said = [(f"{said[0][0]} and {said[1][0]}", said[0][1])]
+    return ", ".join(f"{text} {'more' if by > 0 else 'less'}" for text, by in said) or "the same"

@@ -71,6 +71,7 @@ export function Cloth({ field }) {
           <${InHand} cloth=${cloth} laid=${laid} />
         </div>
       </div>
+      <button type="button" class="button" onClick=${() => go(inJob(openJob.value.id, 'compare'))}>${say('compare.open')}</button>
       <${ClothTools} cloth=${cloth} onAdd=${addCloth} />
     </main>
     <${NextBar} step=${next}>

@@ -35,6 +35,7 @@ function Answer({ field }) {
       ${cloths.map((entry) => html`<${Ask} key=${entry.cloth} cloth=${entry} several=${job.value.cloths.length > 1} />`)}
       <${State} />
       <button type="button" class="button" onClick=${() => go(inJob(openJob.value.id, 'counter', chosen))}>${say('counter.open')}</button>
+      <button type="button" class="button" onClick=${() => go(inJob(openJob.value.id, 'compare'))}>${say('compare.open')}</button>
       ${cloths.map((entry) => html`<${InHand} key=${entry.cloth} cloth=${entry} several=${job.value.cloths.length > 1} />`)}
       <${Notices} />
       <${Shopping} />
