@@ -115,7 +115,7 @@ def test_without_a_motif_the_maker_is_told_what_to_say_first():
     document = porch()
     del document["cloths"][0]["motifs"]
     ways = group(document, "pattern")["lines"]
-    assert [(line["state"], line["cloths"]) for line in ways[-2:]] == [("cannot", [])] * 2
+    assert [(line["state"], line["cloths"]) for line in ways[-3:]] == [("cannot", [])] * 3
     assert ways[-1]["text"] == "Say where a motif lies on cloth 1, and this can be priced."
 
 
@@ -142,9 +142,15 @@ def test_what_is_none_of_the_ways_stands_among_them_as_it_is():
     assert lines(document, "pattern")["As it is now"]["current"]
 
 
-@pytest.mark.parametrize("pattern", ["free", "alike", "centred"])
-def test_every_pattern_choice_taken_gives_what_it_promised(pattern):
-    taking_each_gives_what_it_promised(porch(pattern, start="unknown"), "pattern")
+def test_every_pattern_choice_taken_gives_what_it_promised():
+    taking_each_gives_what_it_promised(porch("alike", start="unknown"), "pattern")
+
+
+def test_a_pattern_that_does_not_repeat_across_has_no_stripe_to_centre():
+    document = changed(porch(), "/cloths/0/repeat", {"along": "52 cm"})
+    names = [line["name"] for line in group(document, "pattern")["lines"]]
+    assert "A stripe in the middle, anywhere along it" not in names
+    assert "A stripe in the middle, anywhere along it" in lines(porch(), "pattern")
 
 
 # ---- nap and direction ----------------------------------------------------------------------------------------------
@@ -281,7 +287,7 @@ def test_the_ways_are_known_at_once_and_what_they_take_one_after_the_other():
         progress.append(told_["thousandths"])
         if told_["news"]:
             seen.append(json.loads(session.reply()))
-    assert [len(one["lines"]) for one in seen[0]["ok"]["groups"]] == [4, 3]
+    assert [len(one["lines"]) for one in seen[0]["ok"]["groups"]] == [5, 3]
     assert {line["state"] for one in seen[0]["ok"]["groups"] for line in one["lines"]} == {"waiting"}
     assert all(reply["unfinished"] for reply in seen)
     found = [
