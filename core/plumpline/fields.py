@@ -122,6 +122,17 @@ MADE = (
 # The faces that may be made up of several pieces.
 WHOLE = (*FACE, *JOINED, Field("made", "object", "The parts a face is made of.", fields=MADE))
 
+FRONT = (
+    FACE[0],
+    Field(
+        "pattern",
+        "choice",
+        f"{FACE[1].doc[:-1]}; flow: it goes on where the front before it ends, in the order of the cushions.",
+        choices=(*FACE[1].choices, "flow"),
+    ),
+    *WHOLE[2:],
+)
+
 INSERT = (
     Field(
         "shape", "choice", "The shape of the pad.", required=True, choices=("rectangle", "round", "bolster", "polygon")
@@ -266,7 +277,7 @@ COVER = (
     Field("corners", "object", "The corners of the cover.", fields=CORNERS),
     Field("boxing", "object", "What the boxing of a boxed cover is made of.", fields=BOXING),
     Field("ends", "choice", "The ends of a bolster: flat discs, or its body gathered.", choices=("flat", "gathered")),
-    Field("front", "object", "The front panel, or the body of a bolster.", required=True, fields=WHOLE),
+    Field("front", "object", "The front panel, or the body of a bolster.", required=True, fields=FRONT),
     Field("back", "object", "The back panel, of every cover that has one.", fields=WHOLE),
     Field("sides", "object", "The boxing around a boxed cover, or the ends of a bolster.", fields=SIDES),
     Field("layers", "object", "What lies between the cover and its filling.", fields=LAYERS),

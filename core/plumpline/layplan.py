@@ -74,7 +74,7 @@ def hangs_along(cloth: Cloth, face: Face) -> bool:
 
 def follows_repeat(cloth: Cloth, face: Face) -> bool:
     """Whether the repeat along the roll says anything of where a face may lie."""
-    return face.pattern == "alike" or hangs_along(cloth, face)
+    return face.has_group or hangs_along(cloth, face)
 
 
 def axes_of(cloth: Cloth, face: Face) -> Axes:
@@ -317,9 +317,9 @@ def _turned_together(piece: Piece, pieces: tuple[Piece, ...]) -> tuple[Piece, ..
 def _panel(cloth: Cloth, piece: Piece, together: tuple[Piece, ...]) -> Panel:
     face = piece.face
     motif = face.motif if face.has_motif else None
-    alike = face.pattern == "alike"
     dx, dy = piece.aim if motif else (0, 0)
     own = f"group {face.group}" if face.group else f"cover {piece.cushion}"
+    shared = "row" if face.pattern == "flow" else own
     panel = Panel(
         id=piece.id,
         w=piece.upright[0],
@@ -329,7 +329,7 @@ def _panel(cloth: Cloth, piece: Piece, together: tuple[Piece, ...]) -> Panel:
         motif=motif,
         dx=dx,
         dy=dy,
-        group=own if alike else None,
+        group=shared if face.has_group else None,
         turn_group=piece.cushion if together and cloth.direction == "any" else None,
         turned=piece.aside,
         axes=axes_of(cloth, face),
@@ -406,6 +406,10 @@ def cannot_lay(code: str, piece: Piece, cloth: Cloth, units: str, *ways_out: dic
     if code == "no-motif-column" and piece.goes_on:
         text = f"{who} cannot go on with the pattern of the front: wherever that lies, it would leave the cloth. "
         text += f"{on[0].upper()}{on[1:]}. Let the boxing be cut anywhere, or choose a wider cloth."
+        return Problem(f"{at}/pattern", "motif-cannot-be-centred", text)
+    if code == "no-motif-column" and piece.face.has_group:
+        text = f"{who} and what goes on from it have no place in the pattern together: one would leave the cloth. "
+        text += f"{on[0].upper()}{on[1:]}. Let one of them be cut anywhere, or choose a wider cloth."
         return Problem(f"{at}/pattern", "motif-cannot-be-centred", text)
     if code == "no-motif-column":
         what = "motif" if piece.face.pattern == "centred" else "stripe"

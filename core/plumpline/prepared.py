@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from plumpline.cloth import lay_out
 from plumpline.cushions.catalogue import make
+from plumpline.cushions.flowing import in_rows
 from plumpline.cushions.made import Made
 from plumpline.job import NM_PER_METRE, Cloth, Job, name_of, read_job
 from plumpline.layplan import strips_too_short
@@ -73,7 +74,7 @@ def worked_out(job: Job, known: Sequence[Problem] = ()) -> Prepared:
         of_piece = [] if found or not _is_used(job, cloth) else remnant_problems(cloth, job.units)
         problems.extend(of_piece)
         not_in_hand |= {cloth.id} if of_piece else set()
-    return Prepared(job, tuple(covers), tuple(problems), frozenset(waiting), frozenset(not_in_hand))
+    return Prepared(job, tuple(in_rows(covers)), tuple(problems), frozenset(waiting), frozenset(not_in_hand))
 
 
 def _is_used(job: Job, cloth: Cloth) -> bool:

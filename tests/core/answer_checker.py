@@ -8,7 +8,7 @@ the length to buy and its cost.
 from __future__ import annotations
 
 from fractions import Fraction
-from itertools import product
+from itertools import pairwise, product
 from math import ceil, floor
 
 from cover_parts import NM, nm, parts_of, strips_of
@@ -236,6 +236,7 @@ def _panels(job, rules, cloth, metric):
                 "aside": w and _chalked(part, h / rules.cut_across, w / rules.cut_along, grid),
                 "lower": w and part.centre and Fraction(part.centre, h),
                 "goes_on": part.goes_on,
+                "sewn_at": part.sewn_at,
                 "plain": (w, h),
                 "left": Fraction(1, 2) if part.middle is None else Fraction(part.middle, w),
             }
@@ -283,6 +284,7 @@ def _check_layout(rules, panels, plan):
     _check_apart(panels, plan["layout"])
     _check_alike(rules, panels, placed)
     _check_going_on(rules, panels, placed)
+    _check_row(rules, panels, placed)
     _check_same_turn(rules, panels, placed)
 
 
@@ -455,6 +457,27 @@ def _check_going_on(rules, panels, placed):
             near = [(floor(x - u) + i, floor(y - z) + j) for i in range(-3, 4) for j in range(-3, 4)]
             same = rules.same_stripe if own["face"]["pattern"] == "stripe-centred" else rules.same_place
             assert any(same(dx, dy) for dx, dy in near), (entry, whole)
+
+
+def _check_row(rules, panels, placed):
+    """Each front in a row begins, at its lower left seam, with what the one before it, in the job, ends with."""
+    row = [(panels[id_], placed[id_][0]) for id_ in panels if id_ in placed and id_.endswith(".front")
+           and panels[id_]["face"].get("pattern") == "flow"]  # fmt: skip
+    for (one, left), (other, right) in pairwise(row):
+        assert left["turn"] == right["turn"] == rules.base
+        x, y = _sewn(left, one["sewn_at"], 1)
+        u, z = _sewn(right, other["sewn_at"], 0)
+        near = [(x - u + i, y - z + j) for i in range(-2, 3) for j in range(-2, 3)]
+        assert any(rules.same_place(dx, dy) for dx, dy in near), (left, right)
+
+
+def _sewn(entry, at, end):
+    """Where the lower left (0) or right (1) corner of the stitching line lies on the cloth."""
+    aside, w, h = entry["turn"] in (90, 270), entry["width"], entry["length"]
+    wide, high = (h, w) if aside else (w, h)
+    u, z = (wide - at[0] if end else at[0]), at[1]
+    x, y = {0: (u, z), 90: (high - z, u), 180: (wide - u, high - z), 270: (z, wide - u)}[entry["turn"]]
+    return entry["x"] + x, entry["y"] + y
 
 
 def _place(entry, point, plain):

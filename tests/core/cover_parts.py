@@ -28,7 +28,8 @@ class Part:
     """A part with its allowances, and how far above its lower edge the point of a centred motif lies; nm or None.
 
     `middle` is how far right of its left edge that point lies, where that is not its middle. `goes_on` are two points,
-    on the part and on the front, from their lower left corners, that show the same place of the pattern.
+    on the part and on the front, from their lower left corners, that show the same place of the pattern; `sewn_at` how
+    far in from the left and right edges, and from the lower edge, a front in a row is sewn.
     One of a straight-sided outline is `drawn`: it is as large as its outline, on no grid, to within so many nm, since
     measures that check each other differ a little.
     """
@@ -45,6 +46,7 @@ class Part:
     drawn: Any = None
     count: Any = None
     goes_on: Any = None
+    sewn_at: Any = None
 
 
 def ring_of(diameter):
@@ -264,7 +266,8 @@ def knife_edge(cushion, allow):
     w, h = (side + 2 * flange_of(cushion, allow) for side in size)
     bottom = allow.seam if in_back(allow) else allow.closing
     width = w + 2 * allow.side
-    front = Part("front", cushion["cover"]["front"], width, h + bottom + allow.seam, bottom + Fraction(h, 2))
+    middle, high = bottom + Fraction(h, 2), h + bottom + allow.seam
+    front = Part("front", cushion["cover"]["front"], width, high, middle, sewn_at=(allow.side, bottom))
     return [front, *back_of(cushion, allow, width, h, bottom, allow.seam)]
 
 
@@ -295,7 +298,7 @@ def boxed_apart(cushion, allow):
     width = w + 2 * allow.side
     on, boxing = side_face.get("pattern") == "match-front", cover.get("boxing", {})
     top_face = {**cover["front"], "turn": "none"} if on else cover["front"]
-    front = Part("front", top_face, width, h + 2 * seam, seam + Fraction(h, 2))
+    front = Part("front", top_face, width, h + 2 * seam, seam + Fraction(h, 2), sewn_at=(allow.side, seam))
     parts = [front, *back_of(cushion, allow, width, h, seam, seam)]
     around, high = [w, h, w, h], thick + 2 * seam
     if on:

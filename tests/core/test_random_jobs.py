@@ -48,6 +48,9 @@ def jobs(draw):
     cushions = []
     for number in range(1, draw(st.integers(1, 3)) + 1):
         cover = {"smaller_by": "1 in", "front": draw(faces(patterned)), "back": draw(faces(patterned))}
+        quantity = draw(st.integers(1, 3))
+        if quantity == 1 and cover["front"]["pattern"] == "alike" and draw(st.booleans()):
+            cover["front"] = {"cloth": "k1", "pattern": "flow"}
         if draw(st.booleans()):
             cover["closure"] = dict(draw(st.sampled_from(CLOSURES)))
         if draw(st.integers(0, 3)) == 3:
@@ -66,7 +69,7 @@ def jobs(draw):
         cushions.append(
             {
                 "id": f"c{number}",
-                "quantity": draw(st.integers(1, 3)),
+                "quantity": quantity,
                 "kind": kind,
                 "insert": insert,
                 "cover": cover,

@@ -95,6 +95,7 @@ const placeClosed = (cushion) => cushion.cover.closure?.at ?? closedAt(cushion, 
 // Choices that a field has only beside others of the same cover; the one that is chosen is always shown.
 const limits = {
   '/cushions/*/cover/front/made/kind': (cushion, made) => cushion.kind !== 'bolster' || !['border', 'inset'].includes(made),
+  '/cushions/*/cover/front/pattern': ({ insert }, pattern) => pattern !== 'flow' || insert.shape === 'rectangle',
   '/cushions/*/cover/sides/pattern': ({ kind, insert }, pattern) => pattern !== 'match-front' || `${kind} ${insert.shape}` === 'boxed rectangle',
   '/cushions/*/insert/shape': (cushion, shape) => shapesOf(cushion.kind).includes(shape),
   '/cushions/*/cover/corners/kind': (cushion, corners) => corners !== 'tapered' || cushion.kind === 'knife-edge',

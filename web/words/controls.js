@@ -356,7 +356,7 @@ export const fields = {
       options: { across: 'Across the cloth', along: 'Along the roll, in one length' } },
     '/cushions/*/cover/ends': { name: 'Bolster ends', kind: 'choice', usual: 'flat',
       options: { flat: 'Flat', gathered: 'Gathered' } },
-    ...face('front', 'Front', { bolster: 'Body' }),
+    ...face('front', 'Front', { bolster: 'Body' }, { flow: 'Flows on in a row' }),
     ...joins('front', 'Front', { bolster: 'Body' }),
     ...madeOf('front', 'Front', { bolster: 'Body' }),
     ...face('back', 'Back'),

@@ -345,6 +345,7 @@ export default {
     'hint:/cushions/*/cover/front/pattern=alike': 'Every panel shows the same place of the pattern.',
     'hint:/cushions/*/cover/front/pattern=centred': 'A motif in the middle of the finished face.',
     'hint:/cushions/*/cover/front/pattern=stripe-centred': 'A stripe upright in the middle; up and down it lies anywhere.',
+    'hint:/cushions/*/cover/front/pattern=flow': 'Goes on from the front before it, in the order of the cushions, left to right.',
     'hint:/cushions/*/cover/front/pattern=match-front': 'The pattern runs on over the top and the bottom edge of the front.',
     'hint:/cushions/*/cover/front/group': 'Covers that name the same group show the same place of the pattern.',
     'hint:/cushions/*/cover/front/joined': 'Where the cloth is too narrow for it. A join never comes in the middle.',

@@ -9,6 +9,7 @@ from plumpline.cushions.boxed import boxed
 from plumpline.cushions.boxed_outlined import boxed_outlined
 from plumpline.cushions.boxed_round import boxed_round
 from plumpline.cushions.edging import edged
+from plumpline.cushions.flowing import cannot_flow
 from plumpline.cushions.going_on import cannot_go_on
 from plumpline.cushions.knife_edge import knife_edge
 from plumpline.cushions.knife_edge_outlined import knife_edge_outlined
@@ -39,6 +40,6 @@ def make(cushion: Cushion, job: Job) -> Made | list[Problem]:
         text = f"This kind of cover does not come in that shape. It can be: {listed(shapes)}."
         return [Problem(f"{cushion.at}/insert/shape", "unknown-value", text)]
     kind = KINDS[cushion.kind, cushion.insert.shape]
-    made = cannot_go_on(cushion) or kind(cushion, job)
+    made = cannot_go_on(cushion) or cannot_flow(cushion) or kind(cushion, job)
     layered = with_layers(made, kind, job) if isinstance(made, Made) else made
     return edged(layered, job) if isinstance(layered, Made) else layered

@@ -68,6 +68,11 @@ class Face:
         return self.pattern in ("centred", "stripe-centred")
 
     @property
+    def has_group(self) -> bool:
+        """Whether it shares a place of the pattern with others, wherever that is: alike, or in a row."""
+        return self.pattern in ("alike", "flow")
+
+    @property
     def goes_on(self) -> bool:
         """Whether it goes on with the pattern of the front, over the seam between them."""
         return self.pattern == "match-front"

@@ -147,8 +147,9 @@ def _check_face(cloth: Cloth | None, face: Face, at: str, reading: Reading) -> N
         return
     if face.has_motif:
         _check_centred(cloth, face, at, reading)
-    elif face.pattern == "alike" and not (cloth.repeat_across or cloth.repeat_along):
-        text = f"Alike panels need the repeat of {name_of(cloth)}: measure it, or let the panels be cut anywhere."
+    elif face.has_group and not (cloth.repeat_across or cloth.repeat_along):
+        what = "Alike panels need" if face.pattern == "alike" else "A row of fronts needs"
+        text = f"{what} the repeat of {name_of(cloth)}: measure it, or let the panels be cut anywhere."
         reading.problem(f"{at}/pattern", "rules-contradict", text)
 
 

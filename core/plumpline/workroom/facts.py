@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from plumpline.cushions.finish import trimmed_to
+from plumpline.cushions.flowing import row_of
 from plumpline.figures import listed
 from plumpline.haberdashery import sewing_of
 from plumpline.job import Cloth, Face, name_of
@@ -92,11 +93,22 @@ def _motifs(bench: Bench) -> Iterator[Fact]:
         name = _CALLED.get((bench.cover.cushion.kind, part), _FACES[part])
         if face.has_motif:
             yield f"{'Motif' if face.pattern == 'centred' else 'Stripe'}, {name.lower()}", _centred(face, bench)
+        elif face.pattern == "flow":
+            yield f"Pattern, {name.lower()}", _in_a_row(bench)
         elif face.goes_on:
             edges = listed([edge for edge in ("top", "bottom") if any(p.goes_on == edge for p in bench.cover.pieces)])
             yield f"Pattern, {name.lower()}", f"goes on from the face over its {edges} edge"
         elif face.pattern == "alike":
             yield f"Motif, {name.lower()}", "every one shows the same place of the pattern"
+
+
+def _in_a_row(bench: Bench) -> str:
+    """Where in its row a front stands, and which it goes on from."""
+    cushion = bench.cover.cushion
+    row = row_of(cushion, bench.job)
+    place = row.index(cushion)
+    text = f"number {place + 1} of {len(row)} in the row, from the left"
+    return f"{text}; goes on from {name_of(row[place - 1])}" if place else text
 
 
 def _centred(face: Face, bench: Bench) -> str:
@@ -148,7 +160,8 @@ def _not_matched(bench: Bench) -> Iterator[Fact]:
         across = ["the joins within a face"] if any(_is_matched(piece) for piece in patterned) else []
         across += [f"the seam of the front with {listed(going_on)}"] if going_on else []
         runs = f"runs on across {listed(across)} and no other seam" if across else "does not run on across any seam"
-        yield "Not matched", f"{anywhere}the pattern {runs}"
+        flows = "runs on from cover to cover, and " if any(p.face.pattern == "flow" for p in patterned) else ""
+        yield "Not matched", f"{anywhere}the pattern {flows}{runs}"
 
 
 def _is_matched(piece: Piece) -> bool:
