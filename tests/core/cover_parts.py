@@ -302,7 +302,7 @@ def boxed_apart(cushion, allow):
     parts = [front, *back_of(cushion, allow, width, h, seam, seam)]
     around, high = [w, h, w, h], thick + 2 * seam
     if on:
-        side_face, boxing = {**side_face, "pattern": "free", "turn": "half"}, {**boxing, "kind": "front-and-sides"}
+        side_face, boxing = {**side_face, "pattern": "free"}, {**boxing, "kind": "front-and-sides"}
     zipped = allow.closure.get("at") == "boxing" or (allow.closure["kind"] == "zip" and not in_back(allow))
     if zipped:
         returns = nm(cover.get("boxing", {}).get("returns", "4 in" if allow.job["units"] == "in" else "10 cm"))
@@ -312,7 +312,8 @@ def boxed_apart(cushion, allow):
         parts.append(Part("zip-band-1", side_face, wide, half, allow.closing + low / 2, freely=True))
         parts.append(Part("zip-band-2", side_face, wide, half, seam + low / 2, freely=True))
     sides = around
-    around = bands_of(around, max(w, h), side_face, boxing, allow)
+    # Bands that go on from the front lie as it does, so none is reckoned longer for being turned.
+    around = bands_of(around, max(w, h), {**side_face, "turn": "half"} if on else side_face, boxing, allow)
     for number, length in enumerate(around, 1):
         name = "boxing" if len(around) == 1 else f"boxing-{number}"
         part = Part(name, side_face, length + 2 * seam, high, Fraction(high, 2), freely=True)
