@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from functools import lru_cache
 from typing import Any
 
+from plumpline.bought import bought_answer
 from plumpline.cloth import to_buy
 from plumpline.counter import counter_lines
 from plumpline.cushions.edging import frill_of
@@ -211,6 +212,7 @@ def cloth_answer(
         "tipping": list(tipping),
         "counter": [{"text": line} for line in counter_lines(planned, job, tipping)],
         "working": [{"text": line} for line in [*cloth_working(planned, job), *([check] if check else [])]],
+        **({"bought": bought} if (bought := bought_answer(planned, job)) else {}),
         **({"piece": piece} if piece else {}),
     }
 

@@ -54,11 +54,11 @@ _AMERICAN = {
 }
 # Where an answer keeps texts for a maker: everything else is a number, or a name that programs know things by.
 _TEXTS = (
-    *("ask", "do", "figure", "label", "makes_text", "name", "on", "other", "pieces"),
+    *("approved_text", "ask", "do", "figure", "label", "makes_text", "name", "on", "other", "pieces"),
     *("rule", "size", "text", "title", "twins", "when", "working"),
 )
 # Where a job keeps what its maker wrote, which nobody rewords.
-_OWN = ("name", "client", "notes", "text")
+_OWN = ("name", "client", "notes", "text", "batch", "roll", "cut_by")
 
 
 def wording(language: str, job: Any) -> Wording:

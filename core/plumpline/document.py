@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import Any
 
+from plumpline.dates import is_date
 from plumpline.fields import Field
 from plumpline.lengths import LengthError, read_length_full
 from plumpline.problems import Problem
@@ -81,6 +82,13 @@ def _identity(value: object, entry: Field, at: str, reading: Reading) -> str | N
         reading.problem(at, "not-text", f"“{entry.name}” cannot be empty.")
         return None
     return text
+
+
+def _date(value: object, _: Field, at: str, reading: Reading) -> str | None:
+    if isinstance(value, str) and is_date(value):
+        return value
+    reading.problem(at, "not-a-date", f"“{_shown(value)}” is not a day: write year, month and day, as 2026-07-10.")
+    return None
 
 
 def _choice(value: object, entry: Field, at: str, reading: Reading) -> str | None:
@@ -309,6 +317,7 @@ def _apart(value: object, _: Field, _at: str, _reading: Reading) -> object:
 _READERS = {
     "text": _text,
     "id": _identity,
+    "date": _date,
     "choice": _choice,
     "constant": _constant,
     "count": _count,

@@ -17,7 +17,8 @@ OWN_CLOTH = ("front", "back")
 class Field:
     """One field: its name, the kind of value it holds, and what it means to a maker.
 
-    `kind` is one of: `text`, `id`, `length` (0 or more), `positive` (a length above 0), `signed` (a length that may be
+    `kind` is one of: `text`, `id`, `date` (a day as ISO 8601 text: "2026-07-10"),
+    `length` (0 or more), `positive` (a length above 0), `signed` (a length that may be
     negative), `by_side` (one length for width and height, or an object of both), `grid` (a length or "0"), `share` (a
     fraction lost, from 0 up to but not including 1, as text), `rate` (a fraction that may reach 10, as text: "0.5" or
     "50 %"), `number` (of minutes or miles, 0 or more, as text), `flag` (true or false), `ratio` (from 1 to 10, as text
@@ -356,6 +357,18 @@ SHRINKAGE = (
     Field("square", "object", "A test square that was marked, washed and measured again.", fields=SQUARE),
 )
 
+BOUGHT = (
+    Field("on", "date", "The day it was cut."),
+    Field("length", "positive", "How long the shop said it cut it."),
+    Field("left", "positive", "How long its left edge is, as measured."),
+    Field("right", "positive", "How long its right edge is, as measured."),
+    Field("width", "positive", "How wide it is, edge to edge, as measured."),
+    Field("paid", "amount", "What was paid for it, in the currency of the cloth's price."),
+    Field("batch", "text", "The batch, or dye lot, on its label."),
+    Field("roll", "text", "The number of the roll."),
+    Field("cut_by", "text", "Who cut it."),
+)
+
 PRICE = (
     Field("amount", "amount", "The price of one unit of length.", required=True),
     Field("per", "choice", "The unit of length the price is for.", required=True, choices=("yd", "m")),
@@ -404,6 +417,8 @@ CLOTH = (
     Field("flaws", "list", "Places no panel may touch; only with start measured.", fields=FLAW),
     Field("sold_by", "positive", "The shop's selling step."),
     Field("price", "object", "What the cloth costs.", fields=PRICE),
+    Field("bought", "list", "What was cut of it in the shop, each length, and paid.", fields=BOUGHT),
+    Field("approved", "date", "The day the client approved that it is cut; left out: not yet."),
     Field("piece", "object", "A length in hand, of which is asked whether it is enough.", fields=PIECE),
 )
 

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from plumpline import remedies
+from plumpline.bought import bought_warnings
 from plumpline.cushions.fit import most_apart
 from plumpline.cushions.made import Made
 from plumpline.cushions.rims import untrimmable
@@ -86,6 +87,7 @@ def _label_and_tape(cover: Made, job: Job) -> Iterator[Notice]:
 def cloth_notices(planned: ClothPlan, job: Job) -> Iterator[Notice]:
     """What is worth saying about one cloth without planning anything else."""
     yield from (question(problem) for problem in square_questions(planned.cloth, job.units))
+    yield from (question(problem) for problem in bought_warnings(planned, job))
     yield from _larger_than_repeat(planned)
     yield from _far_above(planned, job)
 

@@ -121,6 +121,8 @@ class FieldMaker(Maker):
             self.enter_cloth_entry(job, cloth)
         for number, cushion in enumerate(job["cushions"]):
             self.enter_cushion(job, cushion, number)
+        for number, cloth in enumerate(job["cloths"]):
+            self.enter_purchase(job, cloth, number)
         if "quote" in job:
             self.enter_price(job)
 
@@ -132,9 +134,25 @@ class FieldMaker(Maker):
             group = self.page.get_by_role("group", name=f"On the bill {number + 1}", exact=True)
             self.enter_fields(job, item, "/quote/items/*/", inside=group)
 
+    def enter_purchase(self, job: Document, cloth: Document, number: int) -> None:
+        """What was cut of a cloth and paid, each length, and when the client approved it."""
+        if "bought" not in cloth and "approved" not in cloth:
+            return
+        self.go_to("cut")
+        self.unfold()
+        name = f"Cut and paid: {cloth.get('name', f'Cloth {number + 1}')}"
+        region = self.page.get_by_role("region", name=name, exact=True)
+        for place, entry in enumerate(cloth.get("bought", [])):
+            self.touch(region.get_by_role("button", name=control("cloth.addBought")[1], exact=True))
+            self.press("job.done")
+            group = region.get_by_role("group", name=f"Length {place + 1}", exact=True)
+            self.enter_fields(job, entry, "/cloths/*/bought/*/", inside=group)
+        self.enter_fields(job, cloth, "/cloths/*/", only=("/cloths/*/approved",), inside=region)
+
     def enter_cloth_entry(self, job: Document, cloth: Document) -> None:
         later = ("/cloths/*/start",)
-        self.enter_fields(job, cloth, "/cloths/*/", skip=("/cloths/*/motifs", "/cloths/*/flaws", *later))
+        bought = ("/cloths/*/bought", "/cloths/*/approved")
+        self.enter_fields(job, cloth, "/cloths/*/", skip=("/cloths/*/motifs", "/cloths/*/flaws", *later, *bought))
         for kind, add, called in (("motifs", "cloth.addMotif", "Motif"), ("flaws", "cloth.addFlaw", "Flaw")):
             for entry_number, entry in enumerate(cloth.get(kind, [])):
                 self.press(add)
@@ -270,6 +288,9 @@ class FieldMaker(Maker):
 
     def enter_money(self, _job: Document, _values: Document, _entry: FieldNames, value: str) -> None:
         self.pad(value)
+
+    def enter_date(self, _job: Document, _values: Document, entry: FieldNames, value: str) -> None:
+        self.page.get_by_label(entry.name, exact=True).fill(value)
 
     def enter_percent(self, _job: Document, _values: Document, _entry: FieldNames, value: str) -> None:
         percent = Fraction(value) * 100

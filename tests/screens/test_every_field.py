@@ -18,7 +18,7 @@ EXAMPLES = sorted((Path(__file__).resolve().parents[2] / "core/plumpline/schema/
 NOT_ENTERED = {"constant"}
 # Where the places of a list of plain values have a control each.
 PLACES = {"lengths": "/*", "diagonals": "/*/*"}
-LISTS = {"cushions", "cloths", "motifs", "flaws", "items"}
+LISTS = {"cushions", "cloths", "motifs", "flaws", "items", "bought"}
 
 
 def leaves(value: Any, at: str = "") -> list[tuple[str, Any]]:

@@ -44,6 +44,7 @@ export const partWords = signal({
   finestMoney: 'No smaller coin in this currency.',
   change: 'Change {label}: {value}',
   notSet: 'not set',
+  today: 'Today',
   close: 'Close',
   optional: 'optional',
   levelInfo: 'Good to know',

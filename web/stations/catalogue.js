@@ -2,6 +2,7 @@
 import { CushionSketch } from '../parts/cushion-drawing.js';
 import { html } from '../parts/html.js';
 import { entryOf, parentOf, patternOf, valueAt } from '../store/pointer.js';
+import { settings } from '../store/settings.js';
 import { fields } from '../words/controls.js';
 import { has, say } from '../words/words.js';
 import { percentOf } from './percent.js';
@@ -60,8 +61,8 @@ export function nameOf(job, path) {
   const entry = valueAt(job, path);
   if (entry?.name) return entry.name;
   const list = valueAt(job, parentOf(path));
-  const kind = path.match(/(cushion|cloth|motif|flaw)s\/[^/]*$/)[1];
-  return say({ cushion: 'measure.cushion', cloth: 'cloth.cloth', motif: 'cloth.motif',
+  const kind = path.match(/(cushion|cloth|motif|flaw|bought)s?\/[^/]*$/)[1];
+  return say({ cushion: 'measure.cushion', cloth: 'cloth.cloth', motif: 'cloth.motif', bought: 'cloth.bought',
     flaw: path.includes('/piece/') ? 'cloth.place' : 'cloth.flaw' }[kind],
     { number: list.indexOf(entry) + 1 });
 }
@@ -69,7 +70,12 @@ export function nameOf(job, path) {
 // The path of the list entry with this id, as "/cloths/k1".
 export const clothPath = (id) => `/cloths/${id}`;
 
+// A day in words; it is told as the day it is in every zone of time.
+const dayInWords = (day) => (Number.isNaN(Date.parse(day)) ? day
+  : new Intl.DateTimeFormat(settings.value.words, { dateStyle: 'long', timeZone: 'UTC' }).format(Date.parse(day)));
+
 const words = {
+  date: (_path, value) => dayInWords(value),
   choice: (path, value) => optionText(path, value) ?? value,
   times: (path, value) => optionText(path, value) ?? value,
   length: (path, value) => optionText(path, value) ?? value,

@@ -20,6 +20,7 @@
 //   side      radio buttons: the sides by their corners, "AB"
 //   count     "One more: <name>" and "One less: <name>"
 //   text      a text box of the field's name
+//   date      the device's calendar, labelled with the field's name, or "Today"
 //   money     keys "1", "point"…
 //   percent   the same keys; 3 is stored as "0.03"
 //   rate      the same keys; 50 is stored as "50 %"
@@ -97,6 +98,9 @@ export const controls = {
     removeFlaw: ['button', 'Remove flaw {flaw}'],
     addPlace: ['button', 'Add a flaw or a crease'],
     addCorner: ['button', 'Add a cut-out corner'],
+    addBought: ['button', 'Add a length that was cut'],
+    removeBought: ['button', 'Remove: {flaw}'],
+    toPiece: ['button', 'Plan it as the piece in hand'],
     removePlace: ['button', 'Remove: {flaw}'],
   },
   cut: {
@@ -430,6 +434,18 @@ export const fields = {
     '/cloths/*/price/amount': { name: 'Price', kind: 'money' },
     '/cloths/*/price/per': { name: 'Price is for', kind: 'choice', options: { yd: 'One yard', m: 'One metre' } },
     '/cloths/*/price/currency': { name: 'Currency', kind: 'currency' },
+  }),
+  ...on('cut', {
+    '/cloths/*/bought/*/length': { name: 'Length cut', kind: 'measure' },
+    '/cloths/*/bought/*/left': { name: 'Left edge as cut', kind: 'measure' },
+    '/cloths/*/bought/*/right': { name: 'Right edge as cut', kind: 'measure' },
+    '/cloths/*/bought/*/width': { name: 'Width as cut', kind: 'measure' },
+    '/cloths/*/bought/*/paid': { name: 'Paid', kind: 'money' },
+    '/cloths/*/bought/*/on': { name: 'Cut on', kind: 'date' },
+    '/cloths/*/bought/*/batch': { name: 'Batch', kind: 'text' },
+    '/cloths/*/bought/*/roll': { name: 'Roll', kind: 'text' },
+    '/cloths/*/bought/*/cut_by': { name: 'Cut by', kind: 'text' },
+    '/cloths/*/approved': { name: 'Client approved the cutting', kind: 'date' },
   }),
   ...on('price', {
     '/quote/currency': { name: 'Currency of the price', kind: 'currency' },

@@ -58,6 +58,7 @@ export default {
     'hint:/cloths/*/shrinkage/square/along': 'From mark to mark, along the selvage, pressed flat and dry.',
     'hint:/cloths/*/shrinkage/square/across': 'From mark to mark, from selvage to selvage, pressed flat and dry.',
     'hint:/cloths/*/width': 'From edge to edge, selvages included.',
+    'hint:/cloths/*/bought/*/width': 'From edge to edge, selvages included. Left out, that of the cloth.',
     'hint:/cloths/*/piece/width': 'From edge to edge, selvages included. Left out, that of the cloth.',
     'hint:/cloths/*/motifs/*/across': 'From the left edge of the cloth, selvage included, to the middle of one motif.',
     'cloth.motifsHint': 'Points of the pattern that a face can be centered on.',

@@ -1,5 +1,6 @@
 """The job as the core works with it: frozen, exact, complete; made from a document by `read_job`."""
 
+from plumpline.job.bought import Bought
 from plumpline.job.cloths import Cloth, Flaw, Motif, Price, TestSquare, shrunk
 from plumpline.job.cushions import Boxing, Closure, Corners, Cover, Cushion, Edge, Face, Insert
 from plumpline.job.habits import HABITS, NM_PER_CM, NM_PER_METRE, NM_PER_YARD, Habits
@@ -12,6 +13,7 @@ __all__ = [
     "NM_PER_CM",
     "NM_PER_METRE",
     "NM_PER_YARD",
+    "Bought",
     "Boxing",
     "Closure",
     "Cloth",

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from plumpline.document import Reading, Values
+from plumpline.job.bought import Bought, read_bought
 from plumpline.job.habits import NM_PER_METRE, NM_PER_YARD, Habits
 from plumpline.job.remnants import Remnant, read_remnant
 from plumpline.lengths import round_half_even
@@ -110,6 +111,8 @@ class Cloth:
     sold_by: int
     price: Price | None
     remnant: Remnant | None
+    bought: tuple[Bought, ...]
+    approved: str | None
 
     @property
     def at(self) -> str:
@@ -135,6 +138,8 @@ class Cloth:
 def read_cloth(index: int, values: Values, habits: Habits, reading: Reading) -> Cloth:
     """The entry that these values of the document describe."""
     repeat = values.get("repeat", {})
+    price = _price(values["price"], f"/cloths/{index}/price", reading) if "price" in values else None
+    currency = price.currency if price else None
     return Cloth(
         index=index,
         id=values["id"],
@@ -158,8 +163,10 @@ def read_cloth(index: int, values: Values, habits: Habits, reading: Reading) -> 
         wash=values.get("wash"),
         flaws=tuple(Flaw(**entry) for entry in values.get("flaws", [])),
         sold_by=values.get("sold_by", habits.step),
-        price=_price(values["price"], f"/cloths/{index}/price", reading) if "price" in values else None,
+        price=price,
         remnant=read_remnant(values["piece"]) if "piece" in values else None,
+        bought=read_bought(values.get("bought", []), f"/cloths/{index}/bought", currency, reading),
+        approved=values.get("approved"),
     )
 
 

@@ -19,6 +19,7 @@ _TEXTS = {
     "rate": "A part of a price as text: “0.2” or “20 %”; from 1 up with its sign, “150 %”.",
     "number": "A number as text, with decimals where it has some: “7.5”.",
     "run": "A fraction of the side as text, “1/4”, or a length with its unit.",
+    "date": "A day as ISO 8601 text: “2026-07-10”.",
     "amount": "An amount of money as text with the decimals of its currency.",
     "currency": "A currency code of ISO 4217.",
 }

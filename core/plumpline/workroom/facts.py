@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from plumpline.bought import approved_text, length_text
 from plumpline.cushions.finish import trimmed_to
 from plumpline.cushions.flowing import row_of
 from plumpline.figures import listed
@@ -22,6 +23,7 @@ Fact = tuple[str, str]
 def facts(bench: Bench) -> Iterator[Fact]:
     """Each fact by its name and its words, in the order of the sheet."""
     yield from _faces(bench)
+    yield from _bought(bench)
     yield "Edge", edge_text(bench)
     yield "Closing", closing_text(bench)
     if corner_text(bench):
@@ -72,6 +74,15 @@ def _faces(bench: Bench) -> Iterator[Fact]:
     kind = bench.cover.cushion.kind
     for part, face in bench.cover.cushion.cover.faces:
         yield _CALLED.get((kind, part), _FACES[part]), name_of(bench.job.cloth(face.cloth))
+
+
+def _bought(bench: Bench) -> Iterator[Fact]:
+    """What was cut of each cloth, so that its batch is known at the bench, and whether it may be cut into."""
+    for cloth in bench.cloths:
+        if cloth.bought:
+            yield f"Cut of {name_of(cloth)}", "; ".join(length_text(one, bench.job.units) for one in cloth.bought)
+        if cloth.bought or cloth.approved:
+            yield f"Approval, {name_of(cloth)}", approved_text(cloth)
 
 
 def closing_text(bench: Bench) -> str:

@@ -10,6 +10,7 @@ import { nameOf } from '../catalogue.js';
 import { Field } from '../field.js';
 import { addEntry, freeId, removeEntry } from '../setting.js';
 import { open } from '../visit.js';
+import { ToPiece } from './to-piece.js';
 
 // `adds`: what can be added, the field that is asked for first, and what it begins with.
 const KINDS = [
@@ -19,6 +20,9 @@ const KINDS = [
     fields: ['corner', 'cut', 'across', 'along', 'width', 'length'],
     adds: [{ add: 'cloth.addPlace', first: 'across', fresh: () => ({}) },
       { add: 'cloth.addCorner', first: 'corner', fresh: () => ({ corner: 'end-right' }) }] }],
+  [/\/bought$/, { one: 'cloth.bought', title: 'cloth.boughts', hint: 'cloth.boughtsHint', remove: 'cloth.removeBought',
+    fields: ['length', 'left', 'right', 'width', 'paid', 'on', 'batch', 'roll', 'cut_by'], also: ToPiece,
+    adds: [{ add: 'cloth.addBought', first: 'length', fresh: () => ({}) }] }],
   [/\/flaws$/, { one: 'cloth.flaw', title: 'cloth.flaws', hint: 'cloth.flawsHint', remove: 'cloth.removeFlaw',
     fields: ['across', 'along', 'width', 'length'], adds: [{ add: 'cloth.addFlaw', first: 'across', fresh: () => ({}) }] }],
 ];
@@ -29,13 +33,15 @@ function Entry({ path, number, kind }) {
     <${Rows}>
       <h3 class="entry-name">${name}</h3>
       ${kind.fields.map((field) => html`<${Field} key=${field} at=${`${path}/${field}`} />`)}
+      ${kind.also && html`<${kind.also} path=${path} />`}
       <button type="button" class="button-plain" onClick=${() => removeEntry(path)}>
         <${Icon} name="bin" size=${20} />${say(kind.remove, { motif: name, flaw: name })}</button>
     <//>
   </div>`;
 }
 
-export function Entries({ list }) {
+// `isHeaded`: its title and hint stand above it.
+export function Entries({ list, isHeaded = true }) {
   const [, kind] = KINDS.find(([pattern]) => pattern.test(list));
   const entries = valueAt(job.value, list) ?? [];
   const addWith = ({ first, fresh: begin }) => () => {
@@ -44,8 +50,7 @@ export function Entries({ list }) {
     open(`${list}/${fresh.id ?? entries.length}/${first}`);
   };
   return html`<section class="stack">
-    <h2 class="section-title">${say(kind.title)}</h2>
-    <p class="note">${say(kind.hint)}</p>
+    ${isHeaded && html`<h2 class="section-title">${say(kind.title)}</h2><p class="note">${say(kind.hint)}</p>`}
     ${entries.map((entry, at) => html`<${Entry} key=${entry.id ?? at} path=${`${list}/${entry.id ?? at}`}
       number=${at + 1} kind=${kind} />`)}
     ${kind.adds.map((one) => html`<button key=${one.add} type="button" class="button" onClick=${addWith(one)}>

@@ -8,6 +8,7 @@ import { inJob, moveTo } from '../../store/place.js';
 import { lastOf } from '../../store/pointer.js';
 import { say } from '../../words/words.js';
 import { Chooser, chosenIn, entryPaths } from '../chooser.js';
+import { Bought } from '../cut/bought.js';
 import { calledIn } from '../cut/called.js';
 import { useFullPlan } from '../cut/full-plan.js';
 import { State } from '../cut/state.js';
@@ -40,6 +41,7 @@ export function Counter({ field }) {
       <${Troubles} />
       <${State} />
       ${cloth && html`<${Tips} cloth=${cloth} /><${ToShow} cloth=${cloth} />`}
+      ${path && html`<${Bought} cloth=${path} />`}
     </main>
     ${path && html`<${Checks} cloth=${path} />`}`;
 }

@@ -3,13 +3,15 @@ import { html, useRef } from '../../parts/html.js';
 import { answer, isCurrent } from '../../store/answers.js';
 import { job, openJob } from '../../store/session.js';
 import { go, inJob, moveTo } from '../../store/place.js';
+import { entryOf } from '../../store/pointer.js';
 import { say } from '../../words/words.js';
-import { Chooser } from '../chooser.js';
+import { Chooser, entryPaths } from '../chooser.js';
 import { Papers } from '../papers.js';
 import { fullName } from '../catalogue.js';
 import { troubles } from '../problems.js';
 import { visit } from '../visit.js';
 import { Ask } from './ask.js';
+import { Bought } from './bought.js';
 import { useFullPlan } from './full-plan.js';
 import { InHand } from './in-hand.js';
 import { Looking } from './looking.js';
@@ -67,7 +69,8 @@ export function Cut({ field }) {
   useFullPlan();
   return html`<main class="screen-body cut" ref=${body}>
       <${Troubles} />
-      ${answer.value ? html`<${Answer} field=${field} />` : html`<${State} />`}
+      ${answer.value ? html`<${Answer} field=${entryOf(field ?? '')} />` : html`<${State} />`}
+      ${entryPaths('/cloths').map((path) => html`<${Bought} key=${path} cloth=${path} />`)}
     </main>
     <${Bar} plan=${body} />`;
 }

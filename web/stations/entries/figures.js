@@ -1,10 +1,11 @@
 // Entries for what is no length: a count, an amount of money, a share in hundredths, a text.
 import { html, useState } from '../../parts/html.js';
+import { DateField } from '../../parts/date-field.js';
 import { MoneyPad } from '../../parts/money-pad.js';
 import { Stepper } from '../../parts/stepper.js';
 import { TextField } from '../../parts/text-field.js';
 import { ask } from '../../boot/core.js';
-import { parentOf, patternOf, valueAt } from '../../store/pointer.js';
+import { entryOf, parentOf, patternOf, valueAt } from '../../store/pointer.js';
 import { job } from '../../store/session.js';
 import { settings } from '../../store/settings.js';
 import { fields } from '../../words/controls.js';
@@ -25,6 +26,7 @@ export function CountEntry({ at, label, value }) {
 
 // Beside the price of a cloth stands its currency; all of a job's price is in one.
 const currencyOf = (at) => valueAt(job.value, `${parentOf(at)}/currency`)
+  ?? (at.includes('/bought/') ? valueAt(job.value, `${entryOf(at)}/price/currency`) : undefined)
   ?? (at.startsWith('/quote/') ? valueAt(job.value, '/quote/currency') : undefined) ?? settings.value.currency;
 
 export const MoneyEntry = ({ at, label, value }) => html`<${MoneyPad} label=${label} value=${value ?? ''} ask=${ask}
@@ -44,4 +46,7 @@ export function PercentEntry({ at, label, value }) {
 const LINES = { '/notes': 4 };
 
 export const TextEntry = ({ at, label, value }) => html`<${TextField} label=${label} value=${value ?? ''} rows=${LINES[at] ?? 1}
+  onInput=${(next) => setOrClear(at, next)} />`;
+
+export const DateEntry = ({ at, label, value }) => html`<${DateField} label=${label} value=${value ?? ''}
   onInput=${(next) => setOrClear(at, next)} />`;
