@@ -80,6 +80,7 @@ CODES: dict[str, str] = {
     "short-measure": "What was cut is shorter by the tape than the shop said.",
     "two-batches": "Lengths of one cloth come from several batches.",
     "paid-for-more": "More was paid than the length that was cut costs.",
+    "paid-without-price": "An amount was paid for a cloth that has no price, and so no currency.",
     "cut-before-approved": "The cloth was cut before the client approved it.",
     "square-not-measured": "A test square that was marked, but not measured after the wash.",
     "square-lost-much": "A test square lost more than cloth loses in a wash.",

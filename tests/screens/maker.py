@@ -245,6 +245,8 @@ class FieldMaker(Maker):
     def enter_text(self, _job: Document, _values: Document, entry: FieldNames, value: str) -> None:
         self.write(entry.name, value)
 
+    enter_date = enter_text
+
     def enter_choice(self, _job: Document, _values: Document, entry: FieldNames, value: str) -> None:
         self.choose(entry.options[value])
 
@@ -288,9 +290,6 @@ class FieldMaker(Maker):
 
     def enter_money(self, _job: Document, _values: Document, _entry: FieldNames, value: str) -> None:
         self.pad(value)
-
-    def enter_date(self, _job: Document, _values: Document, entry: FieldNames, value: str) -> None:
-        self.page.get_by_label(entry.name, exact=True).fill(value)
 
     def enter_percent(self, _job: Document, _values: Document, _entry: FieldNames, value: str) -> None:
         percent = Fraction(value) * 100

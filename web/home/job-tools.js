@@ -8,8 +8,11 @@ import { jobFile } from '../store/files.js';
 import { HandedOver, useHandingOver } from '../stations/handing-over.js';
 import { say } from '../words/words.js';
 
+// The copy is another order: what was cut for the first is not cut for it.
+const uncut = ({ bought: _bought, approved: _approved, ...cloth }) => cloth;
+
 async function duplicate({ job }, name) {
-  await openNew({ ...job, id: newJobId(), name: say('home.copyOf', { name }) });
+  await openNew({ ...job, cloths: job.cloths.map(uncut), id: newJobId(), name: say('home.copyOf', { name }) });
   await closeJob();
 }
 

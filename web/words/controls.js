@@ -98,6 +98,7 @@ export const controls = {
     removeFlaw: ['button', 'Remove flaw {flaw}'],
     addPlace: ['button', 'Add a flaw or a crease'],
     addCorner: ['button', 'Add a cut-out corner'],
+    asAsked: ['button', 'As asked for: {length}'],
     addBought: ['button', 'Add a length that was cut'],
     removeBought: ['button', 'Remove: {flaw}'],
     toPiece: ['button', 'Plan it as the piece in hand'],

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from plumpline.document import Reading, Values
 from plumpline.money import MoneyError, to_minor
+from plumpline.problems import Problem
 
 
 @dataclass(frozen=True)
@@ -59,7 +60,11 @@ def read_bought(entries: list[Values], at: str, currency: str | None, reading: R
 
 
 def _paid(entry: Values, at: str, currency: str | None, reading: Reading) -> int | None:
-    if "paid" not in entry or currency is None:
+    if "paid" not in entry:
+        return None
+    if currency is None:
+        text = "Enter the price of the cloth with its currency, and what was paid is held against the plan."
+        reading.questions.append(Problem(at, "paid-without-price", text))
         return None
     try:
         return to_minor(entry["paid"], currency)
