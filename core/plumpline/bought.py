@@ -86,7 +86,7 @@ def _verdict(planned: ClothPlan, units: str) -> Verdict | None:
 def _reach(plan: Plan) -> int:
     """How far a plan reaches across the usable width, in nm."""
     panels = [placed.x + placed.w for placed in plan.placements]
-    return max(panels + [piece.x + piece.w for cut in plan.piping for piece in cut.pieces])
+    return max(panels + [piece.x + piece.w for cut in plan.piping for piece in cut.pieces], default=0)
 
 
 def _too_narrow(least: int, units: str) -> str:
@@ -181,7 +181,7 @@ def bought_warnings(planned: ClothPlan, job: Job) -> Iterator[Problem]:
         text += "of each cover from one of them."
         yield Problem(f"{cloth.at}/bought", "two-batches", text)
     yield from _paid_for_more(cloth, units)
-    yield from _cut_unapproved(cloth)
+    yield from _cut_unapproved(cloth, job)
 
 
 def _uneven(cloth: Cloth, units: str) -> Iterator[Problem]:
@@ -212,8 +212,12 @@ def _paid_for_more(cloth: Cloth, units: str) -> Iterator[Problem]:
             yield Problem(f"{cloth.at}/bought/{number}/paid", "paid-for-more", text)
 
 
-def _cut_unapproved(cloth: Cloth) -> Iterator[Problem]:
+def _cut_unapproved(cloth: Cloth, job: Job) -> Iterator[Problem]:
+    """Cut is the point of no return (terms that workrooms publish): a client who is named approves it first."""
     days = [one.on for one in cloth.bought if one.on]
+    if cloth.bought and job.client and not cloth.approved:
+        text = f"{job.client} has not approved that {name_of(cloth)} is cut: what is cut cannot go back."
+        yield Problem(f"{cloth.at}/approved", "cut-before-approved", text)
     if cloth.approved and days and min(days) < cloth.approved:
         text = f"Cut {date_in_words(min(days))}, before the client approved it {date_in_words(cloth.approved)}: "
         text += "what is cut cannot go back."

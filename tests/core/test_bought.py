@@ -184,9 +184,7 @@ def test_what_was_paid_needs_the_currency_of_the_price():
 def test_an_amount_that_cannot_be_read_is_said_at_its_field():
     with pytest.raises(JobError) as raised:
         plan(rows_of_18(4, {"length": "2 yd", "paid": "much"}, price=PRICE))
-    assert [(one["at"], one["code"]) for one in raised.value.problems] == [
-        ("/cloths/0/bought/0/paid", "not-an-amount")
-    ]
+    assert [(one["at"], one["code"]) for one in raised.value.problems] == [("/cloths/0/bought/0/paid", "not-an-amount")]
 
 
 def test_cloth_that_was_cut_before_it_was_approved_is_told_and_approval_is_on_the_sheet():
@@ -206,6 +204,9 @@ def test_cloth_that_was_cut_before_it_was_approved_is_told_and_approval_is_on_th
     not_yet, notes = told(changed(late, "/cloths/0/approved", None))
     assert not_yet["approved_text"] == "Cutting not approved yet."
     assert "cut-before-approved" not in notes
+    _, notes = told({**changed(late, "/cloths/0/approved", None), "client": "Mrs Wren"})
+    text = "Mrs Wren has not approved that plain linen is cut: what is cut cannot go back."
+    assert notes["cut-before-approved"]["text"] == text
 
 
 def test_a_cloth_approved_and_not_cut_yet_says_so_on_the_sheet():

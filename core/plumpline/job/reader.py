@@ -49,6 +49,7 @@ def read_job(document: object) -> tuple[Job | None, list[Problem]]:
         cloths=tuple(cloths),
         questions=tuple(reading.questions),
         unsure=_unsure(values, cloths, broken),
+        client=values.get("client", "").strip(),
     )
     return job, reading.problems
 

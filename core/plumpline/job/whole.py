@@ -16,7 +16,7 @@ class Job:
 
     `fits` is the workroom's own rule of fit: how much smaller than its pad a cover is made, in nm by filling. Every
     cover is to come out `larger` by so many nm over each whole measure than its own measures say: 0 in every document,
-    and another amount where it is asked what a size costs.
+    and another amount where it is asked what a size costs. `client` is whom it is for, "" where nobody is named.
     """
 
     id: str
@@ -28,6 +28,7 @@ class Job:
     questions: tuple[Problem, ...]
     unsure: frozenset[str]
     larger: int = 0
+    client: str = ""
 
     def cloth(self, id_: str) -> Cloth:
         """The cloth of that id; the reader has made sure that there is one."""
