@@ -100,8 +100,8 @@ _LONGEST = "Plan the longest as the piece in hand to see what it makes."
 def _of_one(longest: int, needed: int, units: str) -> Verdict:
     cut, wanted = write_length(longest, units), write_length(needed, units)
     if longest >= needed:
-        spare = write_length(longest - needed, units)
-        return Verdict(True, f"Enough: {wanted} are needed, {cut} were cut; {spare} are left.", spare=longest - needed)
+        left = f"{write_length(longest - needed, units)} are" if longest > needed else "nothing is"
+        return Verdict(True, f"Enough: {wanted} are needed, {cut} were cut; {left} left.", spare=longest - needed)
     short = write_length(needed - longest, units)
     text = f"Too short by {short}: {wanted} are needed, {cut} were cut. {_AS_IN_HAND}"
     return Verdict(False, text, short_by=needed - longest)

@@ -105,6 +105,7 @@ def test_rows_placed_by_the_pattern_are_not_moved_to_another_length():
     assert bought["enough"] is None
     whole, _ = told(changed(document, "/cloths/0/bought", [{"length": "43 in"}]))
     assert (whole["enough"], whole["spare"]["nm"]) == (True, 0)
+    assert whole["text"] == "Enough: 43 in are needed, 43 in were cut; nothing is left."
 
 
 def test_panels_side_by_side_stay_on_one_length():
