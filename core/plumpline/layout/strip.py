@@ -35,7 +35,7 @@ class Panel:
 
     ``turns`` are the turns allowed, in degrees anticlockwise. With ``motif`` the panel's point (``dx``, ``dy``),
     counted unturned from its lower left corner, must lie on a point of that motif; ``axes`` says whether it must both
-ways or only "across" or "along" the cloth, as on a stripe. Panels of one ``group`` are alike:
+    ways or only "across" or "along" the cloth, as on a stripe. Panels of one ``group`` are alike:
     their centres (whole units, rounded down) lie at one point of the repeat, up to whole repeats and the drop. What
     lies on the repeat is not that point of the motif, or the centre, but one ``apart`` from it (right, up, as the panel
     lies unturned) where that is given, on the panel or beyond it: so a panel goes on where another one leaves off.
