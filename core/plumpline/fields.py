@@ -417,6 +417,7 @@ CLOTH = (
     Field("flaws", "list", "Places no panel may touch; only with start measured.", fields=FLAW),
     Field("sold_by", "positive", "The shop's selling step."),
     Field("price", "object", "What the cloth costs.", fields=PRICE),
+    Field("instead_of", "id", "The cloth that it may take the place of: another bolt that was looked at."),
     Field("bought", "list", "What was cut of it in the shop, each length, and paid.", fields=BOUGHT),
     Field("approved", "date", "The day the client approved that it is cut; left out: not yet."),
     Field("piece", "object", "A length in hand, of which is asked whether it is enough.", fields=PIECE),

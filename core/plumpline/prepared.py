@@ -67,17 +67,18 @@ def worked_out(job: Job, known: Sequence[Problem] = ()) -> Prepared:
             waiting |= set(cushion.cloths)
     not_in_hand: set[str] = set()
     for cloth in job.cloths:
-        found = [] if cloth.id in job.unsure or not _is_used(job, cloth) else _cloth_problems(cloth, job.units)
+        found = [] if cloth.id in job.unsure or not is_used(job, cloth) else _cloth_problems(cloth, job.units)
         found += [] if found or cloth.id in job.unsure else _strip_problems(cloth, covers)
         problems.extend(found)
         waiting |= {cloth.id} if found else set()
-        of_piece = [] if found or not _is_used(job, cloth) else remnant_problems(cloth, job.units)
+        of_piece = [] if found or not is_used(job, cloth) else remnant_problems(cloth, job.units)
         problems.extend(of_piece)
         not_in_hand |= {cloth.id} if of_piece else set()
     return Prepared(job, tuple(in_rows(covers)), tuple(problems), frozenset(waiting), frozenset(not_in_hand))
 
 
-def _is_used(job: Job, cloth: Cloth) -> bool:
+def is_used(job: Job, cloth: Cloth) -> bool:
+    """Whether anything is cut from a cloth."""
     return any(cloth.id in cushion.cloths for cushion in job.cushions)
 
 

@@ -278,7 +278,7 @@ def test_a_job_without_anything_to_plan_says_what_is_wrong():
 
 
 def test_the_ways_are_known_at_once_and_what_they_take_one_after_the_other():
-    document = porch(start="unknown")
+    document = job(covers(1, "56 in", "12 in"), cloth("54 in"))
     session = begin(json.dumps({"do": "compare", "job": document}))
     seen = [json.loads(session.reply())]
     progress = []
@@ -287,7 +287,7 @@ def test_the_ways_are_known_at_once_and_what_they_take_one_after_the_other():
         progress.append(told_["thousandths"])
         if told_["news"]:
             seen.append(json.loads(session.reply()))
-    assert [len(one["lines"]) for one in seen[0]["ok"]["groups"]] == [5, 3]
+    assert [len(one["lines"]) for one in seen[0]["ok"]["groups"]] == [4]
     assert {line["state"] for one in seen[0]["ok"]["groups"] for line in one["lines"]} == {"waiting"}
     assert all(reply["unfinished"] for reply in seen)
     found = [
@@ -329,3 +329,118 @@ def test_the_answer_is_valid():
     answers = Draft202012Validator(schemas[1], registry=registry)
     for document in (porch(), job(covers(1, "56 in", "12 in"), cloth("54 in")), example("printed-panels")):
         answers.validate(compare(document))
+
+
+# ---- several cloths for one use -------------------------------------------------------------------------------------
+
+
+def bolts(**faces):
+    """Six covers of 18 in panels: linen 54 in at 32.00, canvas 45 in at 30.00 and twill 60 in at 40.00 a yard."""
+    cloths = [
+        cloth(width, id=id_, name=name, price={"amount": price, "per": "yd", "currency": "USD"}, **more)
+        for id_, name, width, price, more in (
+            ("k1", "linen", "54 in", "32.00", {}),
+            ("k2", "canvas", "45 in", "30.00", {"instead_of": "k1"}),
+            ("k3", "twill", "60 in", "40.00", {"instead_of": "k1"}),
+        )
+    ]
+    return job(covers(6, "17 in", "17 in", **faces), cloths)
+
+
+def test_each_bolt_is_planned_and_sorted_by_what_it_costs_with_the_reason():
+    """By hand: 12 panels; 3 across, 4 × 18 = 72 in, 2 yd; canvas 2 across, 6 × 18 = 108 in, 3 yd."""
+    found = group(bolts(), "cloths")["lines"]
+    assert [(line["name"], told(line), line["more"]) for line in found] == [
+        ("Linen", ("72 in", "2 yd", "64.00"), None),
+        ("Twill", ("72 in", "2 yd", "80.00"), "16.00 USD more"),
+        ("Canvas", ("108 in", "3 yd", "90.00"), "26.00 USD and 1 yd more"),
+    ]
+    assert found[0]["current"]
+    assert found[1]["text"].startswith("40.00 USD a yd instead of 32.00.")
+    assert found[2]["text"].startswith("2 across instead of 3. 30.00 USD a yd instead of 32.00.")
+    taking_each_gives_what_it_promised(bolts(), "cloths")
+
+
+def test_once_a_bolt_is_taken_the_others_stay_beside_it():
+    document = taken(bolts(), lines(bolts(), "cloths")["Canvas"])
+    found = lines(document, "cloths")
+    assert list(found) == ["Linen", "Twill", "Canvas"]
+    assert [name for name, line in found.items() if line["current"]] == ["Canvas"]
+
+
+def test_front_and_back_are_chosen_together():
+    """By hand, 6 panels each: linen 2 rows, 36 in, 1 yd, 32.00; canvas 3 rows, 54 in, 1 1/2 yd, 45.00; calico 18.00."""
+    document = bolts()
+    document["cushions"][0]["cover"]["back"]["cloth"] = "k4"
+    price = {"amount": "18.00", "per": "yd", "currency": "USD"}
+    document["cloths"] = [
+        *document["cloths"][:2],
+        cloth("54 in", id="k4", name="calico", price=price),
+        cloth("54 in", id="k5", name="lawn", price={**price, "amount": "20.00"}, instead_of="k4"),
+    ]
+    found = group(document, "cloths")["lines"]
+    assert [(line["name"], line["cost"]["amount"]) for line in found] == [
+        ("Front: linen · back: calico", "50.00"),
+        ("Front: linen · back: lawn", "52.00"),
+        ("Front: canvas · back: calico", "63.00"),
+        ("Front: canvas · back: lawn", "65.00"),
+    ]
+    assert [entry["ask"]["text"] for entry in found[2]["cloths"]] == ["1 1/2 yd", "1 yd"]
+    assert found[2]["text"].startswith("canvas: 2 across instead of 3.")
+
+
+def test_more_ways_than_are_looked_at_are_counted():
+    document = bolts()
+    document["cushions"][0]["cover"]["back"]["cloth"] = "k4"
+    document["cloths"] += [
+        cloth("54 in", id=f"k{number}", **({"instead_of": "k4"} if number > 4 else {})) for number in range(4, 9)
+    ]
+    found = group(document, "cloths")
+    assert len(found["lines"]) == 12
+    assert found["text"] == "3 more ways to put them together are not looked at."
+
+
+def test_a_motif_of_its_own_is_taken_and_a_cloth_without_pattern_places_nothing():
+    plain = cloth("54 in", id="k2", name="plain", instead_of="k1")
+    other = cloth("54 in", id="k3", name="stars", instead_of="k1", repeat={"across": "9 in", "along": "9 in"})
+    stars = {**other, "motifs": [{"id": "m7", "across": "4 1/2 in", "along": "0 in"}]}
+    bare = {**other, "id": "k4", "name": "bare"}
+    document = job(covers(1, "17 in", "17 in", pattern="centred", motif="m1"), [medallions(), plain, stars, bare])
+    found = lines(document, "cloths")
+    assert found["Plain"]["note"] == "plain has no repeat: nothing is placed on it."
+    assert {change["value"] for change in found["Stars"]["change"]} == {"k3", "m7"}
+    assert (found["Bare"]["state"], found["Stars"]["state"]) == ("cannot", "found")
+    assert "There is no motif “m1” on bare" in found["Bare"]["text"]
+    taking_each_gives_what_it_promised(document, "cloths")
+
+
+def test_a_bolt_that_is_not_measured_yet_says_so():
+    document = changed(bolts(), "/cloths/1/width", None)
+    line = lines(document, "cloths")["Canvas"]
+    assert (line["state"], line["text"]) == ("cannot", "Measure the width of canvas, between its two edges.")
+
+
+def test_borders_and_edges_change_their_cloth_as_well():
+    document = bolts()
+    cover = document["cushions"][0]["cover"]
+    cover["front"]["made"] = {"kind": "border", "cloth": "k1", "width": "3 in"}
+    cover["edge"] = {"kind": "piped", "cloth": "k1"}
+    change = lines(document, "cloths")["Canvas"]["change"]
+    places = ["edge/cloth", "front/cloth", "front/made/cloth", "back/cloth"]
+    assert sorted(one["at"] for one in change) == sorted(f"/cushions/0/cover/{place}" for place in places)
+
+
+def test_a_cloth_cannot_take_the_place_of_one_there_is_not():
+    with pytest.raises(JobError) as raised:
+        plan(changed(bolts(), "/cloths/0/instead_of", "k9"))
+    assert [(one["at"], one["code"]) for one in raised.value.problems] == [("/cloths/0/instead_of", "no-such-cloth")]
+
+
+def test_a_bolt_taken_for_one_that_is_not_measured_can_be_compared_with_it():
+    """The cloth in use waits for its width; another cover is cut from a measured one, and the other bolt is too."""
+    document = changed(bolts(), "/cloths/0/width", None)
+    document["cloths"].append(cloth("54 in", id="k9", name="backing"))
+    document["cushions"].append(covers(1, "17 in", "17 in", id="c2", cloth="k9"))
+    found = lines(document, "cloths")
+    assert (found["Linen"]["state"], found["Canvas"]["state"]) == ("cannot", "found")
+    assert found["Linen"]["text"] == "Measure the width of linen, between its two edges."

@@ -34,6 +34,7 @@ const conditions = [
   [/\/piece\/flaws\/[^/]+\/along$/, (job, path) => beside('corner')(job, path) === undefined && beside('length')(job, path) !== 'all'],
   [/\/piece\/flaws\/[^/]+\/cut$/, (job, path) => beside('corner')(job, path) !== undefined],
   [/\/cloths\/[^/]+\/start$/, (job, path) => ['repeat', 'motifs', 'flaws'].some((name) => whenSet(job, `${parentOf(path)}/${name}`))],
+  [/\/instead_of$/, (job) => job.cloths.length > 1],
   [/\/side_seam$/, when(ofCushion('insert/shape'), 'rectangle')],
   [/\/corners\/kind$/, when(ofCushion('insert/shape'), 'rectangle', 'polygon')],
   [/\/edge\/rims$/, (job, path) => edgeIs('piped', 'frilled', 'trimmed')(job, path) && ofCushion('kind')(job, path) !== 'knife-edge'],

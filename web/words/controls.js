@@ -389,6 +389,7 @@ export const fields = {
       options: { 'one-way': 'One way', 'two-way': 'Two ways', any: 'Any way' } },
     '/cloths/*/up': { name: 'Top of the pattern points', kind: 'choice', usual: 'away',
       options: { away: 'Away from the cut end', toward: 'Toward the cut end', left: 'To the left', right: 'To the right' } },
+    '/cloths/*/instead_of': { name: 'In place of', kind: 'cloth' },
     '/cloths/*/weight': { name: 'Weight of the cloth', kind: 'choice', usual: 'medium',
       options: { sheer: 'Sheer', light: 'Light', medium: 'Medium', heavy: 'Heavy', 'very-heavy': 'Very heavy' } },
     '/cloths/*/repeat/across': { name: 'Repeat across', kind: 'measure' },

@@ -170,6 +170,7 @@ export default {
     'compare.failed': 'The ways could not be compared: {reason}',
     'compare.priced': 'The cost is that of the cloth.',
 
+    'hint:/cloths/*/instead_of': 'Another bolt looked at for the same use: Compare plans the job with each.',
     'counter.checks': 'Check on the spot',
     'counter.unset': 'measure it',
     'counter.noRepeat': 'none',

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from plumpline.answer import layout_answer, motif_points
+from plumpline.beside.cloths import cloth_choices
 from plumpline.beside.directions import direction_choices
 from plumpline.beside.joins import join_choices
 from plumpline.beside.offers import About, Group, Offer
@@ -20,7 +21,7 @@ from plumpline.layplan import ClothPlan, ClothPlanner, blamed, cannot_lay, plan_
 from plumpline.money import write_money
 from plumpline.pieces import Piece, Strips
 from plumpline.planning import NO_COVER, PLAN_WORK
-from plumpline.prepared import Prepared, prepare
+from plumpline.prepared import Prepared, is_used, prepare
 from plumpline.problems import JobError, Problem
 from plumpline.remedies import changed, joins_in
 from plumpline.version import __version__
@@ -136,10 +137,15 @@ class Comparison:
         if not isinstance(prepared, Prepared):
             line.cannot = _told(prepared)
             return
-        for cloth in (cloth for cloth in prepared.job.cloths if cloth.id in group.cloths):
+        known = self.prepared.problems
+        new = [problem for problem in prepared.problems if problem not in known]
+        if new:
+            line.cannot = _told(new)
+            return
+        concerned = [cloth for cloth in prepared.job.cloths if cloth.id in group.cloths]
+        for cloth in (cloth for cloth in concerned if is_used(prepared.job, cloth)):
             if cloth.id in prepared.waiting:
-                known = self.prepared.problems
-                line.cannot = _told([problem for problem in prepared.problems if problem not in known])
+                line.cannot = _told(list(prepared.problems))
                 return
             if prepared.is_ready(cloth):
                 outcome = yield from self._first(prepared, cloth)
@@ -216,8 +222,11 @@ class Comparison:
 def _groups(document: Json, prepared: Prepared) -> Iterator[Group]:
     """What there is to choose for each cloth: how to make room for what is too wide for it, else pattern and direction.
 
-    While a face has no place on its cloth, there is no sense in any other choice.
+    While a face has no place on its cloth, there is no sense in any other choice. Which cloth comes before all.
     """
+    cloths = cloth_choices(document, prepared)
+    if cloths is not None:
+        yield cloths
     for cloth in prepared.job.cloths:
         if not prepared.is_ready(cloth):
             continue
@@ -234,7 +243,7 @@ def _groups(document: Json, prepared: Prepared) -> Iterator[Group]:
 
 
 def _without_place(prepared: Prepared, cloth: Cloth) -> bool:
-    return any(why_not(cloth, piece) for piece in prepared.pieces_on(cloth))
+    return prepared.is_ready(cloth) and any(why_not(cloth, piece) for piece in prepared.pieces_on(cloth))
 
 
 def _each_once(lines: list[_Line]) -> list[_Line]:

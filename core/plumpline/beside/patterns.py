@@ -36,8 +36,9 @@ def _centred(about: About) -> Offer:
 
 
 def _striped(about: About) -> Offer | None:
-    """A stripe in the middle, up and down anywhere; None where the pattern does not repeat across."""
-    if not about.cloth.repeat_across:
+    """A stripe in the middle, up and down anywhere; None where the pattern does not repeat across a face."""
+    cloth = about.cloth
+    if not (cloth.repeat_along if cloth.lies_aside else cloth.repeat_across):
         return None
     return _with_motif(about, "A stripe in the middle, anywhere along it", "stripe-centred", *_SHOWN)
 

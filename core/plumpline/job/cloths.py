@@ -110,6 +110,7 @@ class Cloth:
     flaws: tuple[Flaw, ...]
     sold_by: int
     price: Price | None
+    instead_of: str | None
     remnant: Remnant | None
     bought: tuple[Bought, ...]
     approved: str | None
@@ -164,6 +165,7 @@ def read_cloth(index: int, values: Values, habits: Habits, reading: Reading) -> 
         flaws=tuple(Flaw(**entry) for entry in values.get("flaws", [])),
         sold_by=values.get("sold_by", habits.step),
         price=price,
+        instead_of=values.get("instead_of"),
         remnant=read_remnant(values["piece"]) if "piece" in values else None,
         bought=read_bought(values.get("bought", []), f"/cloths/{index}/bought", currency, reading),
         approved=values.get("approved"),

@@ -120,6 +120,9 @@ def _check_ids(cushions: list[Cushion], cloths: list[Cloth], reading: Reading) -
     _check_twice([(cushion.at, cushion.id) for cushion in cushions], reading)
     _check_twice([(cloth.at, cloth.id) for cloth in cloths], reading)
     for cloth in cloths:
+        if cloth.instead_of is not None and cloth.instead_of not in [other.id for other in cloths]:
+            text = f"The job has no cloth “{cloth.instead_of}” to take the place of: choose one, or leave it out."
+            reading.problem(f"{cloth.at}/instead_of", "no-such-cloth", text)
         places = [(f"{cloth.at}/motifs/{i}", motif.id) for i, motif in enumerate(cloth.motifs)]
         _check_twice(places, reading)
 

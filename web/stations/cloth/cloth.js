@@ -20,7 +20,7 @@ const laidOut = (cloth) => nearAnswer.value?.cloths.find((entry) => entry.cloth 
 
 function sections(laid) {
   return {
-    'cloth.bolt': [['name'], ['width'], ['selvedge', laid?.selvedge?.text], ['weight']],
+    'cloth.bolt': [['name'], ['width'], ['selvedge', laid?.selvedge?.text], ['weight'], ['instead_of']],
     'cloth.direction': [['direction'], ['up']],
     'cloth.pattern': [['repeat/across'], ['repeat/along'], ['repeat/drop'], ['start']],
     'cloth.ends': [['squaring', laid?.squaring?.text], ['shrinkage/across'], ['shrinkage/along'], ['wash']],

@@ -1,7 +1,7 @@
 // Entries that choose: one of the field's options, one of the job's cloths, one of a cloth's motifs, a currency.
 import { html } from '../../parts/html.js';
 import { Choice } from '../../parts/choice.js';
-import { valueAt } from '../../store/pointer.js';
+import { entryOf, valueAt } from '../../store/pointer.js';
 import { job } from '../../store/session.js';
 import { say } from '../../words/words.js';
 import { clothOfFace, clothPath, nameOf, optionsOf } from '../catalogue.js';
@@ -18,7 +18,10 @@ export function ChoiceEntry(field) {
 
 const entriesOf = (list, path) => (valueAt(job.value, list) ?? []).map(({ id }) => ({ value: id, text: nameOf(job.value, path(id)) }));
 
-export const ClothEntry = (field) => html`<${Chosen} ...${field} options=${entriesOf('/cloths', clothPath)} />`;
+// No cloth takes its own place.
+const isOther = (at) => ({ value }) => clothPath(value) !== entryOf(at) || !at.endsWith('/instead_of');
+export const ClothEntry = (field) => html`<${Chosen} ...${field}
+  options=${entriesOf('/cloths', clothPath).filter(isOther(field.at))} />`;
 
 export function MotifEntry(field) {
   const list = `${clothOfFace(job.value, field.at)}/motifs`;
