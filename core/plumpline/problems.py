@@ -30,7 +30,7 @@ CODES: dict[str, str] = {
     "other-currency": "A cloth is priced in another currency than the job.",
     "not-a-number": "The text cannot be read as a number.",
     "not-text": "A text was expected.",
-    "no-such-cloth": "A cover names a cloth that the job does not have.",
+    "no-such-cloth": "A cover, or another cloth, names a cloth that the job does not have.",
     "no-such-corner": "A corner or side is named that the outline does not have.",
     "no-such-motif": "A cover names a motif that its cloth does not have.",
     "same-id-twice": "Two entries share one id.",

@@ -76,3 +76,24 @@ def test_a_job_with_nothing_to_plan_says_what_is_missing(maker: Maker) -> None:
     maker.press("compare.open")
     expect(maker.page.get_by_role("alert")).to_be_visible(timeout=ANSWER_MS)
     expect(maker.page.locator(".way")).to_have_count(0)
+
+
+def test_another_bolt_is_noted_beside_the_cloth_and_compared_with_it(maker: Maker, site: Site) -> None:
+    """By hand: 60 in less two selvedges of 1/2 in is 3 across, 4 × 18 + 2 in squaring = 74 in, 2 1/8 yd."""
+    page = maker.page
+    maker.open_job(bring_in(page, "job-harbour-room"))
+    site.stop()
+    maker.go_to("cloth")
+    maker.press("cloth.add")
+    maker.touch(maker.row("Cloth width"))
+    maker.tape("60 in")
+    maker.press("job.done")
+    maker.touch(maker.row("In place of"))
+    maker.choose("plain linen")
+    maker.press("job.done")
+    maker.press("compare.open")
+    bolt = way(maker, "Cloth 2")
+    expect(bolt.locator(".figure")).to_have_text("2 1/8 yd", timeout=ANSWER_MS)
+    maker.press("compare.take", name="Cloth 2")
+    expect(bolt).to_contain_text("As it is now", timeout=ANSWER_MS)
+    expect(way(maker, "Plain linen")).to_contain_text("2 yd")

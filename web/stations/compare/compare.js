@@ -8,10 +8,13 @@ import { State } from '../cut/state.js';
 import { Troubles } from '../cut/troubles.js';
 import { Line } from './line.js';
 
+// Two cloths may have one name; what a way changes is its own.
+const keyOf = ({ name, change }) => `${name} ${JSON.stringify(change)}`;
+
 const Group = ({ title, text, lines, canTake }) => html`<section class="stack" aria-label=${title}>
   <h2 class="section-title">${title}</h2>
   ${text && html`<p class="note"><${Fractions} text=${text} /></p>`}
-  <ol class="ways">${lines.map((line) => html`<${Line} key=${line.name} line=${line} canTake=${canTake} />`)}</ol>
+  <ol class="ways">${lines.map((line) => html`<${Line} key=${keyOf(line)} line=${line} canTake=${canTake} />`)}</ol>
 </section>`;
 
 function words({ groups, looked, isDone }) {
@@ -22,7 +25,7 @@ function words({ groups, looked, isDone }) {
 function Found({ found }) {
   if (found.failed) return html`<${Notice} level="stop" text=${say('compare.failed', { reason: found.failed })} />`;
   return html`<p class="note" role="status">${words(found)}</p>
-    ${found.groups.map((group) => html`<${Group} key=${group.title} ...${group} canTake=${found.looked && isOfNow()} />`)}
+    ${found.groups.map((group) => html`<${Group} key=${`${group.kind} ${group.cloths}`} ...${group} canTake=${found.looked && isOfNow()} />`)}
     ${found.groups.length > 0 && html`<p class="note">${say('compare.priced')}</p>`}`;
 }
 
