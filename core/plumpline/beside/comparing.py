@@ -134,25 +134,21 @@ class Comparison:
     def _look(self, group: Group, line: _Line) -> Slices[None]:
         """The first good plan of each cloth that a way concerns, or why there is none."""
         prepared = line.prepared
-        if not isinstance(prepared, Prepared):
-            line.cannot = _told(prepared)
-            return
+        assert isinstance(prepared, Prepared)  # what is offered is never more than a job can hold
         known = self.prepared.problems
         new = [problem for problem in prepared.problems if problem not in known]
         if new:
             line.cannot = _told(new)
             return
-        concerned = [cloth for cloth in prepared.job.cloths if cloth.id in group.cloths]
-        for cloth in (cloth for cloth in concerned if is_used(prepared.job, cloth)):
+        for cloth in _concerned(group, prepared):
             if cloth.id in prepared.waiting:
                 line.cannot = _told(list(prepared.problems))
                 return
-            if prepared.is_ready(cloth):
-                outcome = yield from self._first(prepared, cloth)
-                if isinstance(outcome, str):
-                    line.cannot = outcome
-                    return
-                line.plans.append(outcome)
+            outcome = yield from self._first(prepared, cloth)
+            if isinstance(outcome, str):
+                line.cannot = outcome
+                return
+            line.plans.append(outcome)
 
     def _first(self, prepared: Prepared, cloth: Cloth) -> Slices[ClothPlan | str]:
         pieces, strips = prepared.pieces_on(cloth), prepared.strips_on(cloth)
@@ -240,6 +236,12 @@ def _groups(document: Json, prepared: Prepared) -> Iterator[Group]:
                 yield pattern
             if prepared.pieces_on(cloth):
                 yield direction_choices(about)
+
+
+def _concerned(group: Group, prepared: Prepared) -> list[Cloth]:
+    """The cloths of a group that something is cut from."""
+    used = [cloth for cloth in prepared.job.cloths if cloth.id in group.cloths and is_used(prepared.job, cloth)]
+    return [cloth for cloth in used if cloth.id in prepared.waiting or prepared.is_ready(cloth)]
 
 
 def _without_place(prepared: Prepared, cloth: Cloth) -> bool:

@@ -67,11 +67,10 @@ def _contrast(planned: ClothPlan, least: ClothPlan | None) -> list[str]:
     mine, other = panels_across(planned), panels_across(least)
     if mine and other and mine != other:
         lines.append(f"{mine} across instead of {other}.")
-    if planned.cloth.price != least.cloth.price and planned.cloth.price and least.cloth.price:
-        a, b = planned.cloth.price, least.cloth.price
-        if (a.per, a.currency) == (b.per, b.currency):
-            one, two = write_money(a.minor, a.currency), write_money(b.minor, b.currency)
-            lines.append(f"{one} {a.currency} a {a.per_unit} instead of {two}.")
+    a, b = planned.cloth.price, least.cloth.price
+    if a and b and a.minor != b.minor and (a.per, a.currency) == (b.per, b.currency):
+        one, two = write_money(a.minor, a.currency), write_money(b.minor, b.currency)
+        lines.append(f"{one} {a.currency} a {a.per_unit} instead of {two}.")
     return lines
 
 
