@@ -105,7 +105,7 @@ def test_print_and_contrast_backs_have_a_lay_plan_each(maker: Maker) -> None:
     wait_for_the_end(maker.page)
     print_, contrast = plan(job)["cloths"]
     for cloth in (print_, contrast):
-        section = maker.page.get_by_role("region", name=cloth["name"])
+        section = maker.page.get_by_role("region", name=cloth["name"], exact=True)
         expect(section.get_by_role("img", name=cloth["ask"]["text"], exact=True)).to_be_visible()
         expect(section).to_contain_text(cloth["proof"]["text"].split(".")[0])
     drawing = maker.page.locator(".one-plan")
