@@ -10,6 +10,7 @@ import { isField, isView } from './stations/catalogue.js';
 import { startAnswers } from './store/answers.js';
 import { databaseTrouble } from './store/database.js';
 import { startKeeping } from './store/keeping.js';
+import { startPictures } from './store/pictures.js';
 import { startPrices } from './store/prices.js';
 import { HOME, moveTo, place, resume } from './store/place.js';
 import { fetchReadings, readings } from './store/readings.js';
@@ -56,6 +57,7 @@ async function start() {
   startKeeping();
   startAnswers();
   startPrices();
+  startPictures();
   effect(() => { openPlace(place.value); });
   opened.value = true;
   emptyBin().catch(() => undefined);

@@ -13,7 +13,7 @@ const PAGE = names(
     'document getComputedStyle history innerHeight innerWidth isSecureContext localStorage location matchMedia navigator ' +
     'removeEventListener requestAnimationFrame requestIdleCallback screen scrollBy scrollTo sessionStorage visualViewport window BroadcastChannel',
 );
-const WORKER = names('caches postMessage self');
+const WORKER = names('ImageData OffscreenCanvas caches createImageBitmap postMessage self');
 
 export default [
   { ignores: ['node_modules/', 'screens/'] },
@@ -30,6 +30,6 @@ export default [
       'no-new-func': 'error',
     },
   },
-  { files: ['worker.js', 'sw.js', 'boot/plans.js'], languageOptions: { globals: { ...EVERYWHERE, ...WORKER } } },
+  { files: ['worker.js', 'sw.js', 'boot/plans.js', 'parts/picture/worker.js'], languageOptions: { globals: { ...EVERYWHERE, ...WORKER } } },
   { files: ['packing/*.mjs'], languageOptions: { globals: { ...EVERYWHERE, process: 'readonly' } } },
 ];

@@ -268,7 +268,7 @@ def test_a_tab_that_holds_the_database_back_is_named_and_waited_for(handset: Pho
     holder.goto(handset.site.url + "readings.json")
     holder.evaluate(
         """() => new Promise((done) => {
-          window.held = indexedDB.open('plumpline', 1);
+          window.held = indexedDB.open('plumpline');
           held.onsuccess = () => done();
         })"""
     )

@@ -3,6 +3,7 @@ import { html } from '../parts/html.js';
 import { Icon } from '../parts/icon.js';
 import { Sheet } from '../parts/sheet.js';
 import { deleteJob, newJobId } from '../store/shelf.js';
+import { copyPictures } from '../store/pictures.js';
 import { closeJob, openNew } from '../store/session.js';
 import { jobFile } from '../store/files.js';
 import { HandedOver, useHandingOver } from '../stations/handing-over.js';
@@ -12,7 +13,9 @@ import { say } from '../words/words.js';
 const uncut = ({ bought: _bought, approved: _approved, ...cloth }) => cloth;
 
 async function duplicate({ job }, name) {
-  await openNew({ ...job, cloths: job.cloths.map(uncut), id: newJobId(), name: say('home.copyOf', { name }) });
+  const id = newJobId();
+  await openNew({ ...job, cloths: job.cloths.map(uncut), id, name: say('home.copyOf', { name }) });
+  await copyPictures(job.id, id);
   await closeJob();
 }
 

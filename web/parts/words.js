@@ -71,6 +71,12 @@ export const partWords = signal({
   zoomIn: 'Closer',
   zoomOut: 'Further away',
   fit: 'Show all',
+  photoOfCloth: 'The photo of the cloth',
+  corner: 'Corner {letter}, {place}: {x} across, {y} down. Arrow keys move it',
+  cornerA: 'left, at the cut end',
+  cornerB: 'right, at the cut end',
+  cornerC: 'right, further on',
+  cornerD: 'left, further on',
 });
 
 /** The words kept under `key`, with `{places}` filled from `values`. */

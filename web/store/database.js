@@ -3,7 +3,7 @@ import { openDB } from '../vendor/idb.mjs';
 import { signal } from '../vendor/signals.mjs';
 
 const NAME = 'plumpline';
-const VERSION = 1;
+const VERSION = 2;
 
 // null, or why nothing can be read or kept: 'blocked' by another tab, 'replaced' by a newer one, 'refused' by the browser.
 export const databaseTrouble = signal(null);
@@ -11,7 +11,7 @@ export const databaseTrouble = signal(null);
 let opening = null;
 
 function upgrade(database) {
-  for (const store of ['jobs', 'steps', 'answers']) {
+  for (const store of ['jobs', 'steps', 'answers', 'pictures']) {
     if (!database.objectStoreNames.contains(store)) database.createObjectStore(store, { keyPath: 'id' });
   }
   if (!database.objectStoreNames.contains('settings')) database.createObjectStore('settings');

@@ -1,8 +1,9 @@
-// What is kept of a job: {id, job, revision, updated, deleted?, last?} in `jobs`, its undo steps {id, done, undone} in `steps`.
+// What is kept of a job: {id, job, revision, updated, deleted?, last?} in `jobs`, its undo steps {id, done, undone} in `steps`,
+// the photos of its cloths in `pictures` (see pictures.js).
 import { transact } from './database.js';
 import { make } from './changes.js';
 
-const STORES = ['jobs', 'steps', 'answers'];
+const STORES = ['jobs', 'steps', 'answers', 'pictures'];
 
 export const allRecords = () => transact(['jobs'], 'readonly', (all) => all.objectStore('jobs').getAll());
 

@@ -2,6 +2,7 @@
 import { html } from '../../parts/html.js';
 import { nearAnswer } from '../../store/answers.js';
 import { lastOf, valueAt } from '../../store/pointer.js';
+import { forgetPicture } from '../../store/pictures.js';
 import { job, openJob } from '../../store/session.js';
 import { go, inJob, moveTo } from '../../store/place.js';
 import { say } from '../../words/words.js';
@@ -15,6 +16,7 @@ import { Entries } from './entries.js';
 import { InHand } from './in-hand.js';
 import { TestSquare } from './test-square.js';
 import { ClothTools } from './cloth-tools.js';
+import { Picture } from './picture.js';
 
 const laidOut = (cloth) => nearAnswer.value?.cloths.find((entry) => entry.cloth === lastOf(cloth));
 
@@ -46,6 +48,7 @@ const section = (cloth, rows, title, laid, usable) => html`<${Fields} key=${titl
 function addCloth() {
   const id = freeId('k', job.value.cloths);
   addEntry('/cloths', newCloth(id));
+  forgetPicture(id).catch(() => undefined);
   go(inJob(openJob.value.id, 'cloth', `/cloths/${id}`));
 }
 
@@ -65,6 +68,7 @@ export function Cloth({ field }) {
         <div class="column">
           ${section(cloth, rows, 'cloth.pattern')}
           ${hasPattern && html`<${Entries} list=${`${cloth}/motifs`} />`}
+          <${Picture} cloth=${cloth} />
           ${section(cloth, rows, 'cloth.ends', laid)}
           <${TestSquare} cloth=${cloth} />
           <${Entries} list=${`${cloth}/flaws`} />

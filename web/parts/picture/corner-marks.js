@@ -1,0 +1,69 @@
+// The four corners of a repeat on a photo, each moved by a finger beside a magnifier, or by the arrow keys.
+//
+// CornerMarks({src, size, corners, isWrong, onMove})
+//   src, size   the photo and its {width, height} in px
+//   corners     [[x, y], …] in shares of the photo: A, B, C and D
+//   isWrong     whether the corners cannot be those of a repeat
+//   onMove      told the corners at every step
+import { html, useRef, useState } from '../html.js';
+import { say } from '../words.js';
+
+const LETTERS = ['A', 'B', 'C', 'D'];
+const STEPS = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] };
+const COARSE = 10; // px of the photo with Shift held
+const CLOSER = 3; // times what is seen in the magnifier
+const SHOWN = 112; // px of its width, as in picture.css
+
+const within = (share) => Math.min(Math.max(share, 0), 1);
+const percent = (share) => `${Math.round(share * 1000) / 10} %`;
+
+/** What lies under a corner, closer, in the upper corner of the photo that the finger is not at. */
+function Magnifier({ src, frame, corner: [x, y] }) {
+  const { width, height } = frame.getBoundingClientRect();
+  const place = { width: `${width * CLOSER}px`, height: `${height * CLOSER}px`,
+    left: `${SHOWN / 2 - x * width * CLOSER}px`, top: `${SHOWN / 2 - y * height * CLOSER}px` };
+  return html`<div class="magnifier${x < 0.5 ? ' magnifier-right' : ''}" aria-hidden="true"><img src=${src} alt="" style=${place} />
+    <svg viewBox="-50 -50 100 100"><path d="M-50 0H-5M5 0H50M0 -50V-5M0 5V50" /></svg></div>`;
+}
+
+export function CornerMarks({ src, size, corners, isWrong, onMove }) {
+  const frame = useRef(null);
+  const held = useRef(null);
+  const [active, setActive] = useState(null);
+  const moved = (at, [x, y]) => onMove(corners.with(at, [within(x), within(y)]));
+  const grasp = (at) => (event) => {
+    event.currentTarget.setPointerCapture(event.pointerId);
+    held.current = { at, corner: corners[at], x: event.clientX, y: event.clientY };
+    setActive(at);
+  };
+  const drag = (event) => {
+    if (!held.current) return;
+    const { at, corner: [x, y], ...from } = held.current;
+    const { width, height } = frame.current.getBoundingClientRect();
+    moved(at, [x + (event.clientX - from.x) / width, y + (event.clientY - from.y) / height]);
+  };
+  const letGo = () => {
+    if (!held.current) return;
+    held.current = null;
+    setActive(null);
+  };
+  const step = (at) => (event) => {
+    const [across, down] = STEPS[event.key] ?? [];
+    if (across === undefined) return;
+    event.preventDefault();
+    const px = event.shiftKey ? COARSE : 1;
+    setActive(at);
+    moved(at, [corners[at][0] + (across * px) / size.width, corners[at][1] + (down * px) / size.height]);
+  };
+  const shape = { aspectRatio: `${size.width} / ${size.height}`, maxWidth: `calc(46dvh * ${size.width / size.height})` };
+  return html`<div class="corner-marks" ref=${frame} style=${shape}>
+    <img src=${src} alt=${say('photoOfCloth')} draggable=${false} />
+    <svg class="corner-lines${isWrong ? ' corner-lines-wrong' : ''}" viewBox="0 0 1 1" preserveAspectRatio="none" aria-hidden="true">
+      <path d="M${corners.map((corner) => corner.join(' ')).join('L')}Z" /></svg>
+    ${corners.map(([x, y], at) => html`<button key=${at} type="button" class="corner-handle corner-${LETTERS[at]}" style=${{ left: `${x * 100}%`, top: `${y * 100}%` }}
+      aria-label=${say('corner', { letter: LETTERS[at], place: say(`corner${LETTERS[at]}`), x: percent(x), y: percent(y) })}
+      onPointerDown=${grasp(at)} onPointerMove=${drag} onPointerUp=${letGo} onPointerCancel=${letGo}
+      onKeyDown=${step(at)} onBlur=${() => setActive(null)}><span>${LETTERS[at]}</span></button>`)}
+    ${active !== null && html`<${Magnifier} src=${src} frame=${frame.current} corner=${corners[active]} />`}
+  </div>`;
+}
