@@ -7,7 +7,7 @@ from functools import lru_cache
 from typing import Any
 
 from plumpline.bought import bought_answer
-from plumpline.cloth import to_buy
+from plumpline.cloth import lost_before_cutting, to_buy
 from plumpline.counter import counter_lines
 from plumpline.cushions.edging import frill_of
 from plumpline.cushions.filling import filling_of
@@ -28,9 +28,9 @@ from plumpline.figures import (
     told_each,
 )
 from plumpline.geometry import room_within
-from plumpline.job import HABITS, Job
+from plumpline.job import HABITS, Job, shrunk
 from plumpline.layout.bias import bias_lines
-from plumpline.layout.outlines import within_arcs
+from plumpline.layout.outlines import extents_of, within_arcs
 from plumpline.layout.strip import Cut, Placement, Plan, StripPiece
 from plumpline.layplan import UP_OF_TURN, ClothPlan, first_motif, outline_as_laid
 from plumpline.lengths import decimal_text, write_length
@@ -167,11 +167,18 @@ def _piece_answer(piece: Piece, job: Job) -> Json:
         **sized(piece.width, piece.length, job.units),
         "seam": figure(piece.seam, job.units),
         "outline": [list(point) for point in piece.outline],
+        "face": _face(piece),
         "marks": [
             {"kind": mark.kind, "text": mark.text, "points": [list(point) for point in mark.points]}
             for mark in piece.marks
         ],
     }
+
+
+def _face(piece: Piece) -> Json:
+    """What is seen of a panel once it is sewn: the box around its stitching line, in nm from its lower left corner."""
+    left, bottom, right, top = extents_of(piece.seam_line)
+    return {"x": left, "y": bottom, "width": right - left, "length": top - bottom}
 
 
 def cloth_answer(
@@ -209,6 +216,7 @@ def cloth_answer(
         "straight": _straight(planned, job),
         "offcuts": left_answer(offcuts(planned, plan, planned.buy, HABITS[units].narrowest), units),
         "motif_points": motif_points(planned, plan),
+        "repeat": repeat_answer(planned, plan),
         "tipping": list(tipping),
         "counter": [{"text": line} for line in counter_lines(planned, job, tipping)],
         "working": [{"text": line} for line in [*cloth_working(planned, job), *([check] if check else [])]],
@@ -353,6 +361,7 @@ def _straight(planned: ClothPlan, job: Job) -> Json:
         "layout": layout_answer(planned, plan, job),
         "offcuts": left_answer(offcuts_between(planned, plan, buy, HABITS[units].narrowest), units),
         "motif_points": motif_points(planned, plan),
+        "repeat": repeat_answer(planned, plan),
         "cuts": [_cut(planned, cut, units) for cut in cuts],
         "steps": [
             {"title": step.title, "text": step.text}
@@ -406,6 +415,16 @@ def motif_points(planned: ClothPlan, plan: Plan) -> list[list[int]]:
                 points.append([x, y])
                 y += repeat.along
     return points
+
+
+def repeat_answer(planned: ClothPlan, plan: Plan) -> Json | None:
+    """How the repeat lies in a plan, for drawing, in nm: its size as laid, 0 in a direction that does not repeat, and
+    where the repeat begins that is counted from the left edge of the cloth, as motifs are. None for a plain cloth."""
+    repeat = planned.laid.repeat
+    if repeat is None:
+        return None
+    left = shrunk(-planned.cloth.selvedge, lost_before_cutting(planned.cloth)[0])
+    return {"across": repeat.across, "along": repeat.along, "drop": repeat.drop, "x": left, "y": plan.phase}
 
 
 def proof_text(planned: ClothPlan, job: Job) -> str:

@@ -197,6 +197,38 @@ def test_the_motifs_are_marked_where_they_fall_on_the_laid_cloth():
     assert centres <= {(x, y) for x, y in laid["motif_points"]}
 
 
+@pytest.mark.parametrize("start", ["choose", "unknown", "measured"])
+def test_the_repeat_is_told_where_it_lies_so_that_a_picture_of_it_meets_the_motifs(start):
+    """By hand: washed, 25 1/4 in are 24.4925 in long; the heron is 13 1/2 in from the edge, so 13 in from the selvedge
+    of 1/2 in, and the next column to the right stands half a repeat higher."""
+    document = changed(example("printed-panels"), "/cloths/0/start", start)
+    document = changed(document, "/cloths/0/selvedge", "1/2 in")
+    document = changed(document, "/cloths/0/repeat/drop", "12 5/8 in")
+    laid = planned(document)
+    for plan_of in (laid, laid["straight"]):
+        repeat = plan_of["repeat"]
+        assert (repeat["across"], repeat["along"]) == (27 * IN, 622_109_500)
+        assert repeat["drop"] == 311_054_750
+        assert repeat["x"] == -IN // 2
+        for x, y in plan_of["motif_points"]:
+            column, rest = divmod(x - repeat["x"] - 27 * IN // 2, repeat["across"])
+            assert rest == 0
+            assert (y - repeat["y"] - column * repeat["drop"]) % repeat["along"] == 0
+
+
+def test_a_plain_cloth_has_no_repeat_to_tell_of():
+    assert planned(job(covers(2, "18 in", "18 in"), cloth("54 in")))["repeat"] is None
+
+
+def test_what_is_seen_of_a_panel_lies_between_its_seams():
+    """By hand: 18 in taken in by 1 in, with seams of 1/2 in at the sides and 3/4 in at the zip along the bottom."""
+    closing = {"kind": "zip", "at": "bottom", "seam": "3/4 in"}
+    entry = covers(1, "18 in", "18 in", smaller_by="1 in", seam="1/2 in")
+    entry["cover"]["closure"] = closing
+    face = plan(job(entry, cloth("54 in")))["pieces"][0]["face"]
+    assert face == {"x": IN // 2, "y": 3 * IN // 4, "width": 17 * IN, "length": 17 * IN}
+
+
 def test_a_stripe_or_a_very_fine_repeat_marks_no_points():
     stripe = cloth("54 in", repeat={"across": "9 in"}, motifs=[{"id": "m", "across": "1 in", "along": "0 in"}])
     fine = cloth(

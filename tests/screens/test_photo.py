@@ -1,13 +1,17 @@
 """The cloth's own picture: taken in small, one repeat marked and straightened, kept on the device with its job."""
 
+import base64
+import json
 import re
 from collections.abc import Callable
+from typing import Any
 
 import pytest
 from drawn_cloth import MARKS, RADIUS, Map, Point, large_png, photo, png, through
 from handset import Phone, Site
 from maker import Maker
 from playwright.sync_api import FilePayload, Locator, Page, expect
+from questions import offline_state, wait_until
 from test_looks import CUT_OFF, SMALL_TARGETS, VIOLATIONS
 
 # A photo of 900 × 700 px taken askew: turned, foreshortened, further away at the top.
@@ -48,6 +52,60 @@ MIDDLE = """async ([red, green, blue]) => {
   }
   return [across / count / width, along / count / height, count / width / height];
 }"""
+
+
+# The middle of all that is red on a picture of the screen, in px from its left and upper edge.
+RED = """async (text) => {
+  const bytes = Uint8Array.from(atob(text), (sign) => sign.charCodeAt(0));
+  const bitmap = await createImageBitmap(new Blob([bytes], { type: 'image/png' }));
+  const context = new OffscreenCanvas(bitmap.width, bitmap.height).getContext('2d');
+  context.drawImage(bitmap, 0, 0);
+  const { data } = context.getImageData(0, 0, bitmap.width, bitmap.height);
+  let [count, across, down] = [0, 0, 0];
+  for (let at = 0; at < bitmap.width * bitmap.height; at += 1) {
+    const [r, g, b] = data.subarray(at * 4, at * 4 + 3);
+    if (r < 150 || g > 90 || b > 100) continue;
+    count += 1;
+    across += (at % bitmap.width) + 0.5;
+    down += Math.floor(at / bitmap.width) + 0.5;
+  }
+  return [across / count / devicePixelRatio, down / count / devicePixelRatio];
+}"""
+# A job of our own: six covers, 17 in finished, each centred on the red mark of a print of 20 × 18 in with a half drop,
+# at 0.25 × 20 = 5 in and 0.30 × 18 = 5.4 in of it, as the marks were printed. One-way cloth that is washed first.
+CENTRED: dict[str, Any] = {
+    "format": "plumpline-job",
+    "version": 1,
+    "id": "d0d0aa",
+    "name": "Loft couch",
+    "units": "in",
+    "cushions": [
+        {
+            "id": "c1",
+            "quantity": 6,
+            "kind": "knife-edge",
+            "insert": {"shape": "rectangle", "width": "18 in", "length": "18 in"},
+            "cover": {
+                "smaller_by": "1 in",
+                "seam": "1/2 in",
+                "front": {"cloth": "k1", "pattern": "centred", "motif": "m1"},
+                "back": {"cloth": "k1", "pattern": "free"},
+            },
+        }
+    ],
+    "cloths": [
+        {
+            "id": "k1",
+            "width": "56 in",
+            "selvedge": "1 in",
+            "start": "choose",
+            "repeat": {"across": "20 in", "along": "18 in", "drop": "9 in"},
+            "motifs": [{"id": "m1", "across": "5 in", "along": "5.4 in"}],
+            "shrinkage": {"along": "0.04", "across": "0.02"},
+            "wash": "before-cutting",
+        }
+    ],
+}
 
 
 def file_of(content: bytes, name: str = "cloth.png", kind: str = "image/png") -> FilePayload:
@@ -97,7 +155,7 @@ def on_screen(page: Page, x: float, y: float) -> Point:
 def mark(maker: Maker, projective: Map = ASKEW) -> None:
     """Drags the four corners to where they are on a photo taken by a map, and keeps them."""
     page = maker.page
-    expect(handle(page, "A")).to_be_visible()
+    expect(page.locator(".marking-preview image").first).to_be_attached()
     for letter, corner in zip("ABCD", CORNERS, strict=True):
         drag(page, handle(page, letter), on_screen(page, *through(projective, *corner)))
     maker.press("cloth.marked")
@@ -157,18 +215,16 @@ def test_a_small_picture_is_not_blown_up(maker: Maker) -> None:
     assert (kept["width"], kept["height"]) == (120, 90)
 
 
-def test_the_picture_outlives_a_restart_with_no_signal(
-    handset: Phone, maker: Maker, site: Site, askew: bytes, maker_at: Callable[[Page], Maker]
+def test_a_picture_is_taken_straightened_and_outlives_a_restart_with_no_signal(
+    handset: Phone, site: Site, askew: bytes, maker_at: Callable[[Page], Maker]
 ) -> None:
+    wait_until(handset.open(), offline_state, phase="verified")
+    site.stop()
+    maker = maker_at(handset.relaunch())
     to_cloth(maker)
     pick(maker, askew)
     mark(maker)
     before = maker.page.evaluate(KEPT, "k1")
-    maker.go_home()
-    expect(maker.page.get_by_text("Ready for no signal")).to_be_visible(timeout=120_000)
-    maker.open_job()
-    maker.go_to("cloth")
-    site.stop()
     maker = maker_at(handset.relaunch())
     expect(maker.page.get_by_role("img", name="The repeat of this cloth")).to_be_visible()
     assert maker.page.evaluate(KEPT, "k1") == before
@@ -271,8 +327,7 @@ def test_the_picture_goes_and_comes_with_its_job(handset: Phone, maker: Maker, a
     maker.press("home.duplicate")
     copy = f"{name}, copy"
     expect(maker.page.get_by_role("button", name=re.compile(f"^{copy}"))).to_be_visible()
-    ids = maker.page.evaluate(RECORDS)
-    assert len(ids) == 2
+    maker.page.wait_for_function(f"async () => (await ({RECORDS})()).length === 2")
     # A job that was deleted comes back with it.
     for job in (copy, name):
         maker.press("home.more", job=job)
@@ -298,6 +353,48 @@ def test_a_new_cloth_has_no_picture_of_one_that_was_removed(maker: Maker, askew:
     maker.press("cloth.add")
     expect(maker.find("cloth.takePhoto")).to_be_visible()
     expect(maker.page.get_by_role("img", name="The repeat of this cloth")).to_have_count(0)
+
+
+def middle_of_red(page: Page, target: Locator) -> Point:
+    """Where the red on a part of the screen is, from that part's left and upper edge."""
+    x, y = page.evaluate(RED, base64.b64encode(target.screenshot()).decode())
+    return x, y
+
+
+def test_what_lands_on_each_face_is_drawn_as_it_lies_on_the_plan(maker: Maker, askew: bytes) -> None:
+    """By hand: the motif is the red mark, so that mark stands in the middle of every front, whatever the drop."""
+    page = maker.page
+    content = json.dumps(CENTRED).encode()
+    page.locator("input[type=file]").set_input_files(file_of(content, "loft.json", "application/json"))
+    expect(page.get_by_text("Loft couch is here.")).to_be_visible(timeout=120_000)
+    maker.open_job("Loft couch")
+    maker.go_to("cloth")
+    pick(maker, askew)
+    mark(maker)
+    maker.go_to("cut")
+    fronts = page.locator(".printed-cushion").filter(has_text="front")
+    expect(fronts).to_have_count(6, timeout=120_000)
+    expect(page.locator(".printed-cushion").filter(has_text="back")).to_have_count(6)
+    expect(maker.find("cut.why")).to_be_visible(timeout=120_000)
+    for number in range(6):
+        picture = fronts.nth(number).locator("svg")
+        picture.scroll_into_view_if_needed()
+        page.evaluate("scrollBy(0, 120)")
+        x, y = middle_of_red(page, picture)
+        drawn, face = picture.bounding_box(), picture.locator(".printed-face-edge").bounding_box()
+        assert drawn
+        assert face
+        assert abs(drawn["x"] + x - face["x"] - face["width"] / 2) < 0.03 * face["width"], number
+        assert abs(drawn["y"] + y - face["y"] - face["height"] / 2) < 0.03 * face["height"], number
+    # The plan has it too, as often as the cloth is laid with it.
+    assert page.locator(".plan-drawing pattern").count() >= 3
+    maker.go_to("cover")
+    picture = page.locator(".cover-picture .cushion-drawing")
+    x, y = middle_of_red(page, picture)
+    drawn, face = picture.bounding_box(), picture.locator(".printed-face-edge").bounding_box()
+    assert drawn
+    assert face
+    assert abs(drawn["x"] + x - face["x"] - face["width"] / 2) < 0.03 * face["width"]
 
 
 OLD_STORE = """() => new Promise((done) => {
@@ -394,4 +491,5 @@ def test_marking_fits_every_phone_and_axe_finds_nothing(
         if what == "marking":
             maker.press("cloth.marked")
             expect(page.get_by_role("dialog")).to_have_count(0)
+    maker.go_to("measure")
     handset.forgive("Applying inline style")  # axe's own, which the policy refuses

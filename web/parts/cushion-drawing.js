@@ -15,6 +15,7 @@
 //   outline      of a straight-sided one: {count, taped: [[corner, corner, nm]], notches: [corner], sure}; focus is then
 //                [corner, corner], closing has its {side, edge}, or across the back {up, edge}, how far up as a share,
 //                and labels.sides are the texts of the sides
+//   printed      what lands on its face of a printed cloth, as of cushions/printed-face.js, or null
 //   made         the parts of its front, as of cushions/face-parts.js, or null
 //   note         a line of text under the drawing
 // CushionSketch({kind, shape, outline?})   the same as a small picture without measures, for a choice of kinds

@@ -6,6 +6,7 @@
 //   plan     {layout, cuts?, laid?}, e.g. cloth.straight; left out: the cloth's own layout, without cuts
 //   cut      number of the cut being made, drawn larger
 //   called   the word that names the drawing (default: layPlan)
+//   repeat   the picture of its repeat as it lies on the cloth, as of picture/tiles.js; null or left out: a plain one
 //   height   most px the drawing may be high (default: a good half of the window)
 // x grows from the left usable edge, y from the squared cut end upwards. One user unit is a millimetre of cloth.
 // Panels whose part begins with "back" are tinted and every panel is named in words; its top is marked by an arrow.
@@ -15,6 +16,7 @@ import { Icon } from './icon.js';
 import { Cuts } from './plan-cuts.js';
 import { KEY_ZOOM, usePlanGestures, zoomedByButton } from './plan-gestures.js';
 import { Flaw, MotifPoints, Offcut, PanelFace, PanelWords, Strips, units } from './plan-pieces.js';
+import { PrintedCloth } from './plan-printed.js';
 import { carried, isFitted, viewsOf } from './plan-view.js';
 import { partWords, say } from './words.js';
 
@@ -116,11 +118,12 @@ function drawnPart(cloth, plan, view) {
   };
 }
 
-function Sheet({ sheet, cloth, plan, view, px, current }) {
+function Sheet({ sheet, cloth, plan, repeat, view, px, current }) {
   const { panels, strips, cuts, offcuts, points } = drawnPart(cloth, plan, view);
   const marked = (cloth.motif_points ?? []).length;
   const { width, height } = sheet.content;
   return html`<${ClothGround} sheet=${sheet} px=${px} />
+    ${repeat && html`<${PrintedCloth} repeat=${repeat} box=${{ x: 0, y: -sheet.laid, width: sheet.usable, height: sheet.laid }} panels=${plan.layout} />`}
     ${(cloth.flaws ?? []).map((flaw) => html`<${Flaw} key="x${flaw.x} ${flaw.y}" flaw=${flaw} px=${px} />`)}
     ${offcuts.map((offcut) => html`<${Offcut} key="o${offcut.x} ${offcut.y}" offcut=${offcut} px=${px} />`)}
     ${panels.map((entry) => html`<${PanelFace} key="f${entry.piece} ${entry.copy}" entry=${entry} />`)}
@@ -131,7 +134,7 @@ function Sheet({ sheet, cloth, plan, view, px, current }) {
     <${Cuts} cuts=${cuts} sheet=${sheet} px=${px} current=${current} />`;
 }
 
-export function PlanDrawing({ cloth, plan = { layout: cloth.layout }, cut, called = 'layPlan', height = defaultHeight() }) {
+export function PlanDrawing({ cloth, plan = { layout: cloth.layout }, repeat, cut, called = 'layPlan', height = defaultHeight() }) {
   const sheet = useMemo(() => clothSheet(cloth, plan), [cloth, plan.layout]);
   const [holder, frame] = useFrame(sheet.content, height);
   const views = useMemo(() => viewsOf(sheet.content, frame, MARGINS), [sheet, frame.width, frame.height]);
@@ -140,8 +143,8 @@ export function PlanDrawing({ cloth, plan = { layout: cloth.layout }, cut, calle
   const px = view.width / frame.width;
   const part = Math.floor(-view.y / view.height);
   const drawn = useMemo(
-    () => frame.width > 0 && html`<${Sheet} sheet=${sheet} cloth=${cloth} plan=${plan} view=${view} px=${px} current=${cut} />`,
-    [sheet, px, part, plan.layout, cloth.offcuts, cloth.flaws, cut, partWords.value],
+    () => frame.width > 0 && html`<${Sheet} sheet=${sheet} cloth=${cloth} plan=${plan} repeat=${repeat} view=${view} px=${px} current=${cut} />`,
+    [sheet, px, part, plan.layout, cloth.offcuts, cloth.flaws, cut, repeat?.href, partWords.value],
   );
   const whole = isFitted(view, views.whole);
   const name = say(called, {
@@ -150,7 +153,7 @@ export function PlanDrawing({ cloth, plan = { layout: cloth.layout }, cut, calle
   const zoom = (factor) => change((now) => zoomedByButton(now, views.whole, factor));
   return html`<div class="plan" ref=${holder}>
     <div class="plan-frame" role="group" tabindex="0" aria-label="${name}. ${say('layPlanKeys')}" onKeyDown=${gestures.onKeyDown}>
-      <svg class="drawing plan-drawing${whole ? '' : ' plan-near'}" role="img" aria-label=${name} style=${{ height: `${frame.height}px` }}
+      <svg class="drawing plan-drawing${whole ? '' : ' plan-near'}${repeat ? ' plan-printed' : ''}" role="img" aria-label=${name} style=${{ height: `${frame.height}px` }}
         viewBox="${view.x} ${view.y} ${view.width} ${view.height}" ...${{ ...gestures, onKeyDown: undefined }}>${drawn}</svg>
     </div>
     <div class="plan-tools">

@@ -147,6 +147,8 @@ export default {
     'cloth.none': 'none',
     'cloth.piece': 'A piece in hand',
     'cloth.pieceHint': 'A length you have already: is it enough? It is planned apart from what is bought.',
+    'cut.onCushions': 'What lands on each cushion',
+    'cut.moreFaces': ({ count }) => (count === 1 ? 'One more face is on the plan above.' : `${count} more faces are on the plan above.`),
     'cloth.picture': 'Picture of the cloth',
     'cloth.pictureHint': 'A photo of the cloth with one repeat marked on it shows what lands on each cushion. It stays on this device and is not part of the job’s file.',
     'cloth.pictureBusy': 'Making the photo small…',

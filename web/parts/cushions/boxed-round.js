@@ -2,6 +2,7 @@
 import { html } from '../html.js';
 import { Below, LeftOf } from './dimension.js';
 import { Closing } from './closing.js';
+import { PrintedFace } from './printed-face.js';
 import { SOLID, inProportion, placed } from './proportions.js';
 import { Frill, Rims } from './rims.js';
 
@@ -14,7 +15,7 @@ const acrossFace = (d, e) => (u, aside = 0) => {
   return [d / 2 + half * (2 * u - 1), e + aside * SEEN];
 };
 
-function Draw({ measures, labels, focus, edge, closing }) {
+function Draw({ measures, labels, focus, edge, closing, printed }) {
   const { diameter, thickness, sure } = inProportion(measures, boxedRound.usual);
   const { scale, x, y } = placed(diameter, thickness + diameter * SEEN, SOLID);
   const [d, e, t] = [diameter * scale, (diameter * SEEN * scale) / 2, thickness * scale];
@@ -30,6 +31,7 @@ function Draw({ measures, labels, focus, edge, closing }) {
   };
   return html`<g transform="translate(${x} ${y})">
       <path class="drawing-boxing${unsure}" d=${boxing} /><${Frill} edge=${edge} paths=${[face, near(t)]} scale=${scale} /><path class="drawing-face${unsure}" d=${face} />
+      ${sure && html`<${PrintedFace} printed=${printed} w=${d} l=${d} onto=${(across, up) => [across, (d - up) * SEEN]} outline=${face} />`}
       <${Rims} edge=${edge} room=${t} paths=${[face, near(t)]} />
       <${Closing} closing=${closing} lines=${lines} scale=${scale} />
     </g>

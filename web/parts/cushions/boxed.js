@@ -3,6 +3,7 @@ import { html } from '../html.js';
 import { Below, Dimension, LeftOf } from './dimension.js';
 import { Closing } from './closing.js';
 import { FaceParts } from './face-parts.js';
+import { PrintedFace } from './printed-face.js';
 import { SOLID, between, inProportion, placed } from './proportions.js';
 import { Frill, Rims } from './rims.js';
 
@@ -12,10 +13,11 @@ const BACK = 0.4;
 /** Across the middle of the face, from side to side; `aside` px of true length towards the front. */
 const acrossFace = (w, b) => (u, aside = 0) => [b / 2 + w * u - aside * BACK, b / 2 + aside * BACK];
 
-function Draw({ measures, labels, focus, edge, closing, made }) {
+function Draw({ measures, labels, focus, edge, closing, made, printed }) {
   const { width, length, thickness, sure } = inProportion(measures, boxed.usual);
   const { scale, x, y } = placed(width + length * BACK, thickness + length * BACK, SOLID);
   const [w, b, t] = [width * scale, length * BACK * scale, thickness * scale];
+  const onto = (across, up) => [across + up * BACK, b - up * BACK];
   const unsure = sure ? '' : ' drawing-unsure';
   const face = `M0 ${b}L${b} 0H${w + b}L${w} ${b}Z`;
   const front = `M0 ${b}H${w}V${b + t}H0Z`;
@@ -29,8 +31,8 @@ function Draw({ measures, labels, focus, edge, closing, made }) {
       <path class="drawing-boxing${unsure}" d=${front} /><path class="drawing-boxing${unsure}" d=${side} />
       <${Frill} edge=${edge} paths=${[face, `M0 ${b + t}H${w}L${w + b} ${t}`]} scale=${scale} />
       <path class="drawing-face${unsure}" d=${face} />
-      ${sure && html`<${FaceParts} made=${made} w=${w} l=${length * scale} scale=${scale}
-        onto=${(across, up) => [across + up * BACK, b - up * BACK]} outline=${face} />`}
+      ${sure && html`<${PrintedFace} printed=${printed} w=${w} l=${length * scale} onto=${onto} outline=${face} />
+        <${FaceParts} made=${made} w=${w} l=${length * scale} scale=${scale} onto=${onto} outline=${face} />`}
       <${Rims} edge=${edge} room=${t} paths=${[face, `M0 ${b + t}H${w}L${w + b} ${t}`]} />
       <${Closing} closing=${closing} lines=${lines} scale=${scale} />
     </g>

@@ -2,6 +2,7 @@
 import { html } from '../html.js';
 import { Below } from './dimension.js';
 import { Closing } from './closing.js';
+import { PrintedFace } from './printed-face.js';
 import { inProportion, placedWithFlange } from './proportions.js';
 import { Frill, Rims } from './rims.js';
 
@@ -17,7 +18,7 @@ const chord = (r) => (u, aside = 0) => {
 
 const circle = (r) => `M0 ${r}A${r} ${r} 0 0 1 ${2 * r} ${r}A${r} ${r} 0 0 1 0 ${r}Z`;
 
-function Draw({ measures, labels, focus, edge, closing }) {
+function Draw({ measures, labels, focus, edge, closing, printed }) {
   const { diameter, sure } = inProportion(measures, knifeEdgeRound.usual);
   const { scale, beyond, x, y } = placedWithFlange(edge, diameter, diameter);
   const d = diameter * scale;
@@ -30,6 +31,7 @@ function Draw({ measures, labels, focus, edge, closing }) {
       ${beyond > 0 && html`<circle class="drawing-flange" cx=${r} cy=${r} r=${r + beyond} />`}
       <${Frill} edge=${edge} paths=${[circle(r)]} scale=${scale} />
       <path class="drawing-face${sure ? '' : ' drawing-unsure'}" d=${circle(r)} />
+      ${sure && html`<${PrintedFace} printed=${printed} w=${d} l=${d} onto=${(across, up) => [across, d - up]} outline=${circle(r)} />`}
       <circle class="drawing-stitch" cx=${r} cy=${r} r=${r - 9} />
       <${Rims} edge=${edge} paths=${[circle(r)]} />
       <${Closing} closing=${closing} lines=${lines} scale=${scale} />

@@ -3,6 +3,7 @@ import { html } from '../html.js';
 import { Below, RightOf } from './dimension.js';
 import { Closing } from './closing.js';
 import { FaceParts } from './face-parts.js';
+import { PrintedFace } from './printed-face.js';
 import { between, inProportion, placedWithFlange } from './proportions.js';
 import { Frill, Rims } from './rims.js';
 
@@ -35,18 +36,20 @@ function closingLines(nm, w, l, { taper, radius }) {
   };
 }
 
-function Draw({ measures, labels, focus, corners, edge, closing, made }) {
+function Draw({ measures, labels, focus, corners, edge, closing, made, printed }) {
   const { width, length, sure } = inProportion(measures, knifeEdge.usual);
   const { scale, beyond, x, y } = placedWithFlange(edge, width, length);
   const [w, l] = [width * scale, length * scale];
   const cut = corners && sure ? { taper: taperOf(corners, w, l, scale), radius: (corners.radius ?? 0) * scale } : {};
   const outline = outlineOf(w, l, beyond ? {} : cut);
+  const onto = (across, up) => [across, l - up];
   const inset = Math.min(9, w * 0.12, l * 0.12);
   return html`<g transform="translate(${x} ${y})">
       ${beyond > 0 && html`<path class="drawing-flange" d=${rounded(w + 2 * beyond, l + 2 * beyond, cut.radius || 1)} transform="translate(${-beyond} ${-beyond})" />`}
       <${Frill} edge=${edge} paths=${[outline]} scale=${scale} />
       <path class="drawing-face${sure ? '' : ' drawing-unsure'}" d=${outline} />
-      ${sure && html`<${FaceParts} made=${made} w=${w} l=${l} scale=${scale} onto=${(across, up) => [across, l - up]} outline=${outline} />`}
+      ${sure && html`<${PrintedFace} printed=${printed} w=${w} l=${l} onto=${onto} outline=${outline} />
+        <${FaceParts} made=${made} w=${w} l=${l} scale=${scale} onto=${onto} outline=${outline} />`}
       <path class="drawing-stitch" d=${outline} transform="translate(${inset} ${inset}) scale(${(w - 2 * inset) / w} ${(l - 2 * inset) / l})" />
       <${Rims} edge=${edge} paths=${[outline]} />
       <${Closing} closing=${closing} lines=${closingLines(sure && width, w, l, cut)} scale=${scale} />

@@ -2,6 +2,7 @@
 import { html } from '../html.js';
 import { Closing } from './closing.js';
 import { SvgFractions } from './dimension.js';
+import { PrintedFace } from './printed-face.js';
 import { between, placedWithFlange } from './proportions.js';
 import { Rims } from './rims.js';
 import { bentCorners } from './outline-corners.js';
@@ -33,7 +34,8 @@ function seen(corners, bends, thickness, edge, { right, up }) {
   const { scale, beyond, x, y } = placedWithFlange(edge, extent(xs), extent(ys) + thickness, ROOM);
   const [left, top] = [Math.min(...xs), Math.min(...ys)];
   const onScreen = ([px, py]) => [x + (px - left) * scale, y + (py - top) * scale];
-  return { scale, beyond, thick: thickness * scale, points: flat.map(onScreen), bends: bends.map((bend) => bend.map((point) => onScreen(flatten(point)))) };
+  const onto = (point) => onScreen(flatten(point));
+  return { scale, beyond, onto, thick: thickness * scale, points: flat.map(onScreen), bends: bends.map((bend) => bend.map(onto)) };
 }
 
 const sidesOf = (points) => points.map((point, corner) => [point, points[(corner + 1) % points.length]]);
@@ -110,18 +112,21 @@ const lowRim = ([first, second], thick) => [...first.slice(first.length >> 1), .
   .map((point) => lowered(point, thick).join(' ')).join('L');
 
 function drawnAs(view) {
-  return function Draw({ measures, labels, focus, corners, edge, closing, outline = BARE }) {
+  return function Draw({ measures, labels, focus, corners, edge, closing, printed, outline = BARE }) {
     const sharp = sketchOf(outline.count, outline.taped, outline.notches);
+    const least = [0, 1].map((axis) => Math.min(...sharp.map((point) => point[axis])));
     const wide = extent(sharp.map(([x]) => x));
     const thickness = (outline.taped.length > 0 && measures.thickness) || wide * THIN;
     const bent = bentCorners(sharp, outline.sure ? corners : null);
-    const { points, bends, thick, scale, beyond } = seen(sharp, bent, view === SEEN ? thickness : 0, view === LYING ? edge : null, view);
+    const { points, bends, thick, scale, beyond, onto } = seen(sharp, bent, view === SEEN ? thickness : 0, view === LYING ? edge : null, view);
     const unsure = outline.sure ? '' : ' drawing-unsure';
     const face = path(bends.flat());
     return html`<g>
         ${thick > 0 && html`<${Boxing} bends=${bends} thick=${thick} unsure=${unsure} />`}
         ${beyond > 0 && html`<${Flange} d=${face} beyond=${beyond} />`}
         <path class="drawing-face${unsure}" d=${face} />
+        ${outline.sure && html`<${PrintedFace} printed=${printed} w=${wide} l=${extent(sharp.map(([, y]) => y))}
+          onto=${(across, up) => onto([least[0] + across, least[1] + up])} outline=${face} />`}
         <${Rims} edge=${edge} room=${thick || undefined} paths=${[face, `M${lowRim(bends, thick)}`]} />
         ${closing && (closing.side !== undefined || isAcross(closing)) && html`<${Closing} closing=${closing} scale=${scale}
           lines=${closingLines({ points, bends, thick }, closing, outline.sure && closing.edge, view)} />`}

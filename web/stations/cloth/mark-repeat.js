@@ -53,7 +53,7 @@ export function MarkRepeat({ cloth, onKeep, onClose }) {
       footer=${html`<button type="button" class="button-primary" disabled=${!isReady} onClick=${keep}>${say('cloth.marked')}</button>`}>
     <p class="note">${say('cloth.markHint')}</p>
     <${CornerMarks} src=${photoUrl} size=${now} corners=${corners} isWrong=${!isRound} onMove=${setCorners} />
-    <div class="marking-preview">${straight?.href && html`<${RepeatPicture} cloth=${cloth} href=${straight.href} />`}
+    <div class="marking-preview"><div class="marking-repeat">${straight?.href && html`<${RepeatPicture} cloth=${cloth} href=${straight.href} />`}</div>
       <p class="note" role="status">${say(wordFor(isRound, straight))}</p></div>
   <//>`;
 }

@@ -11,6 +11,7 @@ import { Chooser, chosenIn, entryPaths } from '../chooser.js';
 import { Field, Fields, Folded, Problems } from '../field.js';
 import { NextBar } from '../next-bar.js';
 import { sideName } from '../outlines.js';
+import { printedFront } from '../printed.js';
 import { isShown } from '../shown.js';
 import { visit } from '../visit.js';
 import { FinishedSize } from './finished-size.js';
@@ -101,7 +102,7 @@ export function Cover({ field }) {
       <${Chooser} paths=${entryPaths('/cushions')} chosen=${cushion} onChoose=${(path) => moveTo(inJob(openJob.value.id, 'cover', path))} />
       <div class="columns">
         <div class="column">
-          <section class="card cover-picture"><${CushionPicture} cushion=${cushion} />
+          <section class="card cover-picture"><${CushionPicture} cushion=${cushion} printed=${printedFront(lastOf(cushion))} />
             <${FinishedSize} cushion=${cushion} size=${worked(cushion)} /></section>
           ${fit}${edge}${corners}${closing}
         </div>

@@ -9,11 +9,11 @@ import { Row } from '../../parts/row.js';
 import { say } from '../../words/words.js';
 import { calledIn } from './called.js';
 import { Fields } from '../field.js';
+import { firstPlan, repeatIn } from '../printed.js';
+import { OnCushions } from './on-cushions.js';
 
 const STRAIGHT = 'straight';
 const INTERLOCKED = 'interlocked';
-
-const buysNoMore = (cloth) => cloth.straight?.buy.nm === cloth.buy.nm;
 
 function PlanChoice({ cloth, shown, onShow }) {
   const options = [
@@ -50,19 +50,20 @@ const Offcuts = ({ offcuts }) => html`<${Fields} title=${say('cut.offcuts')}>
 
 /** Which of its plans is shown: the one that was chosen, else the straight one where it buys no more. */
 const whichOf = (cloth, chosen) =>
-  ((chosen ?? (buysNoMore(cloth) ? STRAIGHT : INTERLOCKED)) === STRAIGHT ? cloth.straight : undefined);
+  ((chosen ?? (firstPlan(cloth) === cloth ? INTERLOCKED : STRAIGHT)) === STRAIGHT ? cloth.straight : undefined);
 
 function Drawn({ cloth, chosen, onChoose }) {
   const straight = whichOf(cloth, chosen);
   const drawn = useMemo(() => (straight ? { ...cloth, ...straight } : cloth), [cloth, straight]);
   const differs = cloth.straight && cloth.straight.laid.nm !== cloth.laid.nm;
   return html`${differs && html`<${PlanChoice} cloth=${cloth} shown=${straight ? STRAIGHT : INTERLOCKED} onShow=${onChoose} />`}
-    <${PlanDrawing} cloth=${drawn} plan=${straight} />`;
+    <${PlanDrawing} cloth=${drawn} plan=${straight} repeat=${repeatIn(drawn, cloth.cloth)} />`;
 }
 
 function Listed({ cloth, chosen, pieces }) {
   const straight = whichOf(cloth, chosen);
-  return html`${straight && html`<${Cuts} straight=${straight} />`}
+  return html`<${OnCushions} plan=${straight ?? cloth} cloth=${cloth.cloth} />
+    ${straight && html`<${Cuts} straight=${straight} />`}
     <${Panels} pieces=${pieces.filter((piece) => piece.cloth === cloth.cloth)} />
     <${Offcuts} offcuts=${(straight ?? cloth).offcuts} />`;
 }

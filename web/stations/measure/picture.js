@@ -72,13 +72,13 @@ function partsOf({ front }) {
   return kind && { ...made, kind, width: drawn(width) ?? usual, fromEdge: drawn(far) ?? (kind === 'inset' ? usual : undefined) };
 }
 
-export function CushionPicture({ cushion, focus, isLabelled }) {
+export function CushionPicture({ cushion, focus, isLabelled, printed }) {
   const { kind, insert, cover } = valueAt(job.value, cushion);
   const texts = Object.fromEntries(measuresOfCushion(job.value, cushion).map((name) => [name, insert[name]]));
   const outline = isOutlined(job.value, cushion) ? outlineOf(cushion) : undefined;
   const measures = Object.fromEntries(Object.entries(texts).map(([name, text]) => [name, drawn(text)]));
   return html`<${CushionDrawing} kind=${kind} shape=${insert.shape} measures=${measures} outline=${outline}
     texts=${{ ...texts, sides: insert.sides?.length }} focus=${focus} labels=${isLabelled ? { ...texts, sides: insert.sides } : undefined}
-    edge=${edgeOf(lastOf(cushion), cover)} closing=${closingOf(lastOf(cushion), cover)} made=${partsOf(cover)}
+    edge=${edgeOf(lastOf(cushion), cover)} closing=${closingOf(lastOf(cushion), cover)} made=${partsOf(cover)} printed=${printed}
     corners=${cornersOf(lastOf(cushion), cover, Boolean(outline))} />`;
 }
