@@ -6,17 +6,19 @@ import json
 from abc import ABC, abstractmethod
 from base64 import b64encode
 from collections.abc import Callable
+from fractions import Fraction
 from typing import Any, Protocol
 
 from plumpline import papers
 from plumpline.dialect import WORDINGS, reworded, wording
 from plumpline.job import file_problems
 from plumpline.layout.budget import Slices, to_its_end
-from plumpline.lengths import LengthError, read_length_full, write_length
+from plumpline.lengths import UNITS, LengthError, read_length, read_length_full, write_length
 from plumpline.money import MoneyError, read_money
 from plumpline.planning import Planning, covers
 from plumpline.price import priced
 from plumpline.problems import JobError
+from plumpline.readings import part_on_tape
 from plumpline.spoken import speak_length
 
 Json = dict[str, Any]
@@ -28,7 +30,8 @@ def ask(request: str) -> str:
     A job that cannot be planned yet still has the `cushions` of its answer beside the problems.
 
     Requests: {"do": "plan", "job", "effort", "tips"}, {"do": "compare", "job"}, {"do": "check", "job"},
-    {"do": "read", "text", "unit"}, {"do": "read-money", "text", "currency"},
+    {"do": "read", "text", "unit"}, {"do": "read-money", "text", "currency"}, {"do": "part", "of", "part", "unit"} for
+    the mark of a tape that lies so far, [3, 8] of it, along a length,
     {"do": "quote", "job", "bought"} for lengths in nm by the id of the cloth,
     {"do": "templates" or "sheet", "job", "paper", "cushion"}, whose {"ok": {"pdf"}} is the file in base 64. Those with
     a job may say the "words" of the texts: "en-GB", as they are left out, or "en-US".
@@ -79,6 +82,20 @@ def _read(wanted: Json) -> Json:
     nm = read["nm"]
     texts = {"in": write_length(nm, "in"), "cm": write_length(nm, "cm")}
     return {"ok": {**read, "texts": texts, "spoken": speak_length(nm, wanted.get("unit") or "in")}}
+
+
+def _part(wanted: Json) -> Json:
+    """A place on a repeat that a finger pointed at, as a length that a tape can show."""
+    part, unit = wanted["part"], wanted["unit"]
+    if not (isinstance(part, list) and len(part) == 2 and all(type(one) is int for one in part)):
+        return _problems("unknown-value", "A part is told as two whole numbers: how many, of how many.")
+    if unit not in UNITS or not 0 <= part[0] <= part[1] or not part[1]:
+        return _problems("unknown-value", "A part lies between nothing and all of its length, and is told in a unit.")
+    try:
+        nm = part_on_tape(read_length(wanted["of"], unit), Fraction(*part), unit)
+    except LengthError as error:
+        return _problems(error.code, str(error))
+    return {"ok": {"nm": nm, "text": write_length(nm, unit)}}
 
 
 def _read_money(wanted: Json) -> Json:
@@ -136,6 +153,7 @@ _REQUESTS: dict[object, tuple[Any, ...]] = {
     "templates": (_templates, "job", "paper"),
     "sheet": (_sheet, "job", "paper"),
     "quote": (_quote, "job", "bought"),
+    "part": (_part, "of", "part", "unit"),
     "read-money": (_read_money, "text", "currency"),
 }
 

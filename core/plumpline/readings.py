@@ -6,9 +6,10 @@ The screen looks a place on the tape up here, so that no other program ever form
 from __future__ import annotations
 
 import json
+from fractions import Fraction
 from typing import Any
 
-from plumpline.lengths import NM_PER_INCH, UNITS, write_length
+from plumpline.lengths import NM_PER_INCH, UNITS, round_half_even, write_length
 from plumpline.spoken import speak_length
 
 _SIXTEENTH = NM_PER_INCH // 16
@@ -25,6 +26,15 @@ def readings_document() -> dict[str, Any]:
         "in": {"step_nm": _SIXTEENTH, "rows": _rows(_SIXTEENTH, 120 * NM_PER_INCH, "in", "cm")},
         "mm": {"step_nm": _MILLIMETRE, "rows": _rows(_MILLIMETRE, 3 * UNITS["m"], "cm", "in")},
     }
+
+
+def part_on_tape(length: int, part: Fraction, unit: str) -> int:
+    """A part of a length (nm), as a finger pointed at it, at the nearest mark of the tape in `unit`: 1/16 in or 1 mm.
+
+    Exact until it is rounded, once, half to even.
+    """
+    step = _SIXTEENTH if unit == "in" else _MILLIMETRE
+    return round_half_even(length * part / step) * step
 
 
 def dump_readings() -> str:

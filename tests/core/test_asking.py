@@ -122,3 +122,41 @@ def test_letters_of_every_language_pass_as_they_are():
 )
 def test_a_request_that_is_none_gets_a_problem_and_no_exception(request_):
     assert json.loads(ask(request_))["problems"]
+
+
+@pytest.mark.parametrize(
+    ("of", "part", "unit", "text"),
+    [
+        ("27 in", [1, 2], "in", "13 1/2 in"),
+        # 25 1/4 in is 404/16 in: a third of it 134.67/16 in, so 135/16 in.
+        ("25 1/4 in", [1, 3], "in", "8 7/16 in"),
+        # Half of 1/16 in lies between two marks: to the even one.
+        ("1/16 in", [1, 2], "in", "0 in"),
+        ("3/16 in", [1, 2], "in", "1/8 in"),
+        ("64 cm", [37, 100], "cm", "23.7 cm"),  # 23.68 cm
+        ("27 in", [1, 2], "cm", "34.3 cm"),  # 34.29 cm
+        ("27 in", [0, 900], "in", "0 in"),
+        ("27 in", [900, 900], "in", "27 in"),
+    ],
+)
+def test_a_place_a_finger_pointed_at_is_the_nearest_mark_of_the_tape(of, part, unit, text):
+    """Worked out by hand."""
+    assert asked(do="part", of=of, part=part, unit=unit)["ok"]["text"] == text
+
+
+@pytest.mark.parametrize(
+    ("of", "part", "unit", "code"),
+    [
+        ("wide", [1, 2], "in", "not-a-length"),
+        ("27 in", [1, 0], "in", "unknown-value"),
+        ("27 in", [0, 0], "in", "unknown-value"),
+        ("27 in", [3, 2], "in", "unknown-value"),
+        ("27 in", [-1, 2], "in", "unknown-value"),
+        ("27 in", [0.5, 1], "in", "unknown-value"),
+        ("27 in", [1], "in", "unknown-value"),
+        ("27 in", "half", "in", "unknown-value"),
+        ("27 in", [1, 2], "ell", "unknown-value"),
+    ],
+)
+def test_a_part_that_is_none_is_said_to_be_so(of, part, unit, code):
+    assert [problem["code"] for problem in asked(do="part", of=of, part=part, unit=unit)["problems"]] == [code]

@@ -14,6 +14,8 @@ from playwright.sync_api import FilePayload, Locator, Page, expect
 from questions import offline_state, wait_until
 from test_looks import CUT_OFF, SMALL_TARGETS, VIOLATIONS
 
+from plumpline import read_length
+
 # A photo of 900 × 700 px taken askew: turned, foreshortened, further away at the top.
 SIZE = (900, 700)
 ASKEW: Map = ((430.0, 40.0, 190.0), (-60.0, -340.0, 560.0), (0.10, 0.22, 1.0))
@@ -395,6 +397,54 @@ def test_what_lands_on_each_face_is_drawn_as_it_lies_on_the_plan(maker: Maker, a
     assert drawn
     assert face
     assert abs(drawn["x"] + x - face["x"] - face["width"] / 2) < 0.03 * face["width"]
+
+
+MOTIFS = "async () => (await import('./store/session.js')).job.value.cloths[0].motifs"
+
+
+def motif(page: Page) -> tuple[float, float]:
+    """Where the first motif is in the document, across and along, in inches."""
+    (first, *_) = page.evaluate(MOTIFS)
+    return read_length(first["across"]) / 25_400_000, read_length(first["along"]) / 25_400_000
+
+
+def test_a_motif_is_dragged_to_its_middle_on_the_straightened_repeat(maker: Maker, askew: bytes) -> None:
+    """By hand: the red mark at 0.25 × 18 = 4 1/2 in across and 0.30 × 12 = 3.6 in along; a finger is good to 1/4 in."""
+    page = maker.page
+    to_cloth(maker)
+    pick(maker, askew)
+    mark(maker)
+    maker.press("cloth.motifHere")
+    point = maker.find("cloth.motifHandle", motif="Motif 1")
+    expect(point).to_be_visible()
+    assert motif(page) == (9, 6)
+    picture = page.get_by_role("img", name="The repeat of this cloth")
+    picture.scroll_into_view_if_needed()
+    page.evaluate("scrollBy(0, 200)")
+    box = picture.bounding_box()
+    assert box
+    drag(page, point, (box["x"] + 0.25 * box["width"] / 2, box["y"] + box["height"] * (1 - 0.30 / 2)))
+    group = page.get_by_role("group", name="Motif 1", exact=True)
+    expect(group).not_to_contain_text("9 in")
+    across, along = motif(page)
+    assert abs(across - 4.5) <= 0.25
+    assert abs(along - 3.6) <= 0.25
+    assert (across * 16) % 1 == (along * 16) % 1 == 0
+    # By the arrow keys: ten steps of a two-hundredth of the repeat, 0.9 in, to the right.
+    point.focus()
+    for _ in range(10):
+        page.keyboard.press("ArrowRight")
+    least = across + 0.9 - 1 / 16
+    wait_until(page, lambda shown: {"there": motif(shown)[0] >= least}, there=True)
+    assert abs(motif(page)[0] - across - 0.9) <= 1 / 16
+    # What the tape says of it afterwards moves the point as well.
+    maker.touch(group.get_by_role("button", name=re.compile("^Change From the left edge: ")))
+    maker.tape("13 1/2 in")
+    maker.press("job.done")
+    at, seen = point.bounding_box(), picture.bounding_box()
+    assert at
+    assert seen
+    assert abs((at["x"] + 24 - seen["x"]) / seen["width"] * 2 - 0.75) < 0.01
 
 
 OLD_STORE = """() => new Promise((done) => {

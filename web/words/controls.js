@@ -97,6 +97,8 @@ export const controls = {
     mark: ['button', 'Mark the repeat'],
     markAgain: ['button', 'Move the marks'],
     marked: ['button', 'The repeat is marked'],
+    motifHere: ['button', 'Set a motif on the picture'],
+    motifHandle: ['button', '{motif} on the picture. Arrow keys move it'],
     removePicture: ['button', 'Remove the picture'],
     pictureBack: ['button', 'Bring the last picture back'],
     addMotif: ['button', 'Add a motif'],

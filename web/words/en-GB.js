@@ -156,6 +156,7 @@ export default {
     'cloth.pictureFull': 'There is no room left on this device: {used} MB are in use. The picture was not kept; the job and the picture before are as they were. Make room on the phone, then take it again.',
     'cloth.pictureNotKept': 'The picture could not be kept. The job and the picture before are as they were. Try again.',
     'cloth.repeatPicture': 'The repeat of this cloth, two across and two along',
+    'cloth.motifDrag': 'Drag a motif to its middle. The repeat that is marked counts as the one that begins at the left edge of the cloth.',
     'cloth.markTitle': 'Mark one repeat',
     'cloth.markHint': 'A is any point of the pattern, B the same point one repeat to the right, D and C the same points one repeat further from the cut end.',
     'cloth.markCheck': 'Does the pattern run on across the dashed line? Then the corners are right.',

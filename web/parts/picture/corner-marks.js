@@ -7,14 +7,12 @@
 //   onMove      told the corners at every step
 import { html, useRef, useState } from '../html.js';
 import { say } from '../words.js';
+import { PointHandle } from './point-handle.js';
 
 const LETTERS = ['A', 'B', 'C', 'D'];
-const STEPS = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] };
-const COARSE = 10; // px of the photo with Shift held
 const CLOSER = 3; // times what is seen in the magnifier
 const SHOWN = 112; // px of its width, as in picture.css
 
-const within = (share) => Math.min(Math.max(share, 0), 1);
 const percent = (share) => `${Math.round(share * 1000) / 10} %`;
 
 /** What lies under a corner, closer, in the upper corner of the photo that the finger is not at. */
@@ -28,42 +26,16 @@ function Magnifier({ src, frame, corner: [x, y] }) {
 
 export function CornerMarks({ src, size, corners, isWrong, onMove }) {
   const frame = useRef(null);
-  const held = useRef(null);
   const [active, setActive] = useState(null);
-  const moved = (at, [x, y]) => onMove(corners.with(at, [within(x), within(y)]));
-  const grasp = (at) => (event) => {
-    event.currentTarget.setPointerCapture(event.pointerId);
-    held.current = { at, corner: corners[at], x: event.clientX, y: event.clientY };
-    setActive(at);
-  };
-  const drag = (event) => {
-    if (!held.current) return;
-    const { at, corner: [x, y], ...from } = held.current;
-    const { width, height } = frame.current.getBoundingClientRect();
-    moved(at, [x + (event.clientX - from.x) / width, y + (event.clientY - from.y) / height]);
-  };
-  const letGo = () => {
-    if (!held.current) return;
-    held.current = null;
-    setActive(null);
-  };
-  const step = (at) => (event) => {
-    const [across, down] = STEPS[event.key] ?? [];
-    if (across === undefined) return;
-    event.preventDefault();
-    const px = event.shiftKey ? COARSE : 1;
-    setActive(at);
-    moved(at, [corners[at][0] + (across * px) / size.width, corners[at][1] + (down * px) / size.height]);
-  };
   const shape = { aspectRatio: `${size.width} / ${size.height}`, maxWidth: `calc(46dvh * ${size.width / size.height})` };
   return html`<div class="corner-marks" ref=${frame} style=${shape}>
     <img src=${src} alt=${say('photoOfCloth')} draggable=${false} />
     <svg class="corner-lines${isWrong ? ' corner-lines-wrong' : ''}" viewBox="0 0 1 1" preserveAspectRatio="none" aria-hidden="true">
       <path d="M${corners.map((corner) => corner.join(' ')).join('L')}Z" /></svg>
-    ${corners.map(([x, y], at) => html`<button key=${at} type="button" class="corner-handle corner-${LETTERS[at]}" style=${{ left: `${x * 100}%`, top: `${y * 100}%` }}
-      aria-label=${say('corner', { letter: LETTERS[at], place: say(`corner${LETTERS[at]}`), x: percent(x), y: percent(y) })}
-      onPointerDown=${grasp(at)} onPointerMove=${drag} onPointerUp=${letGo} onPointerCancel=${letGo}
-      onKeyDown=${step(at)} onBlur=${() => setActive(null)}><span>${LETTERS[at]}</span></button>`)}
+    ${corners.map((corner, at) => html`<${PointHandle} key=${at} at=${corner} frame=${frame} step=${[1 / size.width, 1 / size.height]}
+      kind="corner-${LETTERS[at]}" letter=${LETTERS[at]} onActive=${(isActive) => setActive(isActive ? at : null)}
+      onMove=${(place) => onMove(corners.with(at, place))}
+      name=${say('corner', { letter: LETTERS[at], place: say(`corner${LETTERS[at]}`), x: percent(corner[0]), y: percent(corner[1]) })} />`)}
     ${active !== null && html`<${Magnifier} src=${src} frame=${frame.current} corner=${corners[active]} />`}
   </div>`;
 }

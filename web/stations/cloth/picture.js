@@ -8,7 +8,7 @@ import { bringPictureBack, keepPicture, pictureOf } from '../../store/pictures.j
 import { lastOf } from '../../store/pointer.js';
 import { say } from '../../words/words.js';
 import { MarkRepeat } from './mark-repeat.js';
-import { RepeatPicture } from './repeat-picture.js';
+import { MotifMarks } from './motif-marks.js';
 
 // Why a picture was not kept, in words; the one that was there stays.
 async function reasonOf(error) {
@@ -61,7 +61,7 @@ export function Picture({ cloth }) {
   useEffect(() => setMarking(false), [cloth]);
   return html`<section class="stack">
     <h2 class="section-title">${say('cloth.picture')}</h2>
-    ${repeatUrl ? html`<${RepeatPicture} cloth=${cloth} href=${repeatUrl} />` : html`<p class="note">${say('cloth.pictureHint')}</p>`}
+    ${repeatUrl ? html`<${MotifMarks} cloth=${cloth} href=${repeatUrl} />` : html`<p class="note">${say('cloth.pictureHint')}</p>`}
     <div role="status">${isBusy && html`<p class="note">${say('cloth.pictureBusy')}</p>`}</div>
     <div role="alert">${told && html`<${Notice} level="stop" text=${told} />`}</div>
     ${now && html`<button type="button" class="button" onClick=${() => setMarking(true)}>
