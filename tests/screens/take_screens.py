@@ -67,11 +67,20 @@ def screens(maker: Maker) -> Iterator[str]:
     maker.press("cut.why")
     yield "cut-how-so"
     maker.press("job.close")
+    maker.press("counter.open")
+    yield "counter"
+    maker.press("job.back")
+    maker.press("compare.open")
+    expect(maker.page.get_by_text("Each way is planned")).to_be_visible()
+    yield "compare"
+    maker.press("job.back")
     maker.go_to("make")
     yield "make"
     if maker.find("make.facts").is_visible():
         maker.press("make.facts")
         yield "make-sheet"
+    maker.go_to("price")
+    yield "price"
     maker.go_home()
     maker.press("home.settings")
     yield "settings"

@@ -96,9 +96,11 @@ def test_what_has_no_price_yet_is_settled_from_the_bar(phone: Page) -> None:
     to_price(maker, name)
     say(maker, job, "/quote/rates/hour", "36")
     job["quote"]["currency"] = "USD"  # as in the settings, since no cloth has a price
-    first = next(notice for notice in price_of(job)["notices"] if notice["code"] == "no-price")
+    first, *others = [notice for notice in price_of(job)["notices"] if notice["code"] == "no-price"]
     expect(phone.locator(".action-bar .button-primary")).to_be_visible(timeout=ANSWER_MS)
     expect(phone.get_by_text(first["text"])).to_be_visible()
+    expect(phone.get_by_text("no price yet, so the total is without it")).to_have_count(1)
+    expect(phone.get_by_text(f"{len(others)} more lines have no price yet.")).to_be_visible()
     maker.touch(phone.locator(".action-bar .button-primary"))
     expect(phone.get_by_role("dialog")).to_be_visible()
 

@@ -259,6 +259,7 @@ export default {
     'price.taxWithin': '{tax} of it tax, in the prices',
     'price.depositOf': '{deposit} as a deposit',
     'price.none': 'no price yet',
+    'price.othersUnpriced': ({ count }) => (count === 1 ? 'One more line has no price yet.' : `${count} more lines have no price yet.`),
     'price.example': 'Example minutes: put in your own',
     'price.lineTax': '{tax} tax on this line',
     'price.materials': 'Materials',

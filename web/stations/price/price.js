@@ -26,8 +26,14 @@ const isOpen = ({ code, level }) => code === 'no-price' || level === 'stop';
 // What there is to settle before the price is whole, gravest first.
 const unsettled = () => [...priceProblems.value, ...(price.value?.notices ?? []).filter(isOpen)];
 
+// The notices, of all that has no price yet only the first that is to be settled; the lines below show each.
 function Notices({ list }) {
-  return list.map(({ code, at, level, text }) => html`<${Notice} key=${code + at} level=${level} text=${text} />`);
+  const [first, ...others] = list.filter(({ code }) => code === 'no-price');
+  return list.filter((notice) => !others.includes(notice)).map((notice) => {
+    const { code, at, level, text } = notice;
+    const more = notice === first && others.length > 0 && say('price.othersUnpriced', { count: others.length });
+    return html`<${Notice} key=${code + at} level=${level} text=${text}>${more && html`<p class="notice-text">${more}</p>`}<//>`;
+  });
 }
 
 function Bar() {
