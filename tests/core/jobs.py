@@ -6,7 +6,10 @@ import copy
 import json
 from pathlib import Path
 
+from answer_checker import check
+
 import plumpline
+from plumpline import plan
 
 EXAMPLES = sorted((Path(plumpline.__file__).parent / "schema" / "examples").glob("job-*.json"))
 
@@ -74,3 +77,15 @@ def changed(document, at, value):
     else:
         place[int(last) if isinstance(place, list) else last] = value
     return result
+
+
+def checked(document, effort="full"):
+    """The answer to a job, once it keeps every rule."""
+    answer = plan(document, effort)
+    assert check(document, answer) > 0
+    return answer
+
+
+def facts(answer, cover=0):
+    """The facts on the workroom's sheet of a cover, by their names."""
+    return {fact["name"]: fact["text"] for fact in answer["workroom"][cover]["facts"]}

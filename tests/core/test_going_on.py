@@ -1,8 +1,7 @@
 """Boxing on which the pattern of the front goes on over its top and bottom edge."""
 
 import pytest
-from answer_checker import check
-from jobs import changed, cloth, covers, job
+from jobs import changed, checked, cloth, covers, facts, job
 
 from plumpline import JobError, plan
 
@@ -29,18 +28,8 @@ def seats(entry, **more):
     return job(entry, [print_(**more), cloth("54 in", id="k2")])
 
 
-def checked(document, effort="full"):
-    answer = plan(document, effort)
-    assert check(document, answer) > 0
-    return answer
-
-
 def placed(answer):
     return {e["piece"].removeprefix("c1."): (e["x"] / IN, e["y"] / IN) for e in answer["cloths"][0]["layout"]}
-
-
-def facts(answer):
-    return {fact["name"]: fact["text"] for fact in answer["workroom"][0]["facts"]}
 
 
 @pytest.mark.parametrize("pattern", ["centred", "alike"])

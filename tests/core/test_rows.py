@@ -1,8 +1,7 @@
 """Fronts in a row along a sofa or a bench: the pattern of each goes on where that of the one before it ends."""
 
 import pytest
-from answer_checker import check
-from jobs import changed, cloth, covers, job
+from jobs import changed, checked, cloth, covers, facts, job
 
 from plumpline import JobError, plan
 
@@ -28,19 +27,9 @@ def benches(entries, **more):
     return job(entries, [print_(**more), cloth("54 in", id="k2")])
 
 
-def checked(document, effort="full"):
-    answer = plan(document, effort)
-    assert check(document, answer) > 0
-    return answer
-
-
 def placed(answer):
     entries = {e["piece"]: e for e in answer["cloths"][0]["layout"]}
     return {piece: (e["x"] / IN, e["y"] / IN) for piece, e in entries.items()}
-
-
-def facts(answer, number):
-    return {fact["name"]: fact["text"] for fact in answer["workroom"][number]["facts"]}
 
 
 def test_every_front_begins_in_the_repeat_where_the_one_before_it_ends():

@@ -1,8 +1,7 @@
 """A stripe centred on a face: upright in its middle, wherever the face lies up and down the pattern."""
 
 import pytest
-from answer_checker import check
-from jobs import changed, cloth, covers, example, job
+from jobs import changed, checked, cloth, covers, example, facts, job
 
 from plumpline import JobError, plan
 
@@ -18,13 +17,6 @@ def striped(across="8 in", first="5 in", **more):
 def seats(quantity=4, size=("17 in", "17 in"), pattern="stripe-centred", **more):
     """Covers of which front and back have the stripe in the middle, cut an inch larger than their size."""
     return covers(quantity, *size, pattern=pattern, motif="m1", **more)
-
-
-def checked(document, effort="full"):
-    """The answer, once it keeps every rule."""
-    answer = plan(document, effort)
-    assert check(document, answer) > 0
-    return answer
 
 
 def problems(document):
@@ -198,10 +190,6 @@ def plan_problems(document):
 
 
 # ---- what is said ---------------------------------------------------------------------------------------------------
-
-
-def facts(answer):
-    return {fact["name"]: fact["text"] for fact in answer["workroom"][0]["facts"]}
 
 
 def test_the_sheet_says_which_stripe_stands_where_and_what_is_not_matched():
