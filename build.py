@@ -615,8 +615,8 @@ def test(work: Path, extra: Sequence[str]) -> int:
 
 
 def bench(what: str, words: Sequence[str]) -> int:
-    """Measure the start, the frames or, beside what else lays rectangles, the lay plans; gives the exit code."""
-    if what in ("start", "frames"):
+    """Measure the start, frames, the counter or, beside what else lays rectangles, lay plans; gives the exit code."""
+    if what in ("start", "frames", "counter"):
         return 0 if section("measuring", PYTHON, ROOT / f"tests/bench/{what}.py", *words) else 1
     peers = PROJECT["project"]["optional-dependencies"]["bench"]
     once(VENV / "peers.stamp", digest(*peers), "Python: installing the peers", lambda: pip("install", *peers))
@@ -631,8 +631,8 @@ def main(words: Sequence[str]) -> int:
     verbs.add_parser("build", help="make dist/").add_argument("--out", type=Path, default=ROOT / "dist")
     verbs.add_parser("serve", help="build and serve on localhost").add_argument("--port", type=int, default=8000)
     verbs.add_parser("test", help="check everything").add_argument("--long", action="store_true")
-    measured = verbs.add_parser("bench", help="measure start and size, frozen frames, or lay plans beside peers")
-    measured.add_argument("what", nargs="?", choices=("start", "frames", "layout"), default="start")
+    measured = verbs.add_parser("bench", help="measure start, frames, answers at the counter, or lay plans")
+    measured.add_argument("what", nargs="?", choices=("start", "frames", "counter", "layout"), default="start")
     measured.add_argument("words", nargs=argparse.REMAINDER, help="for the measurement itself, such as --help")
     asked = parser.parse_args(words)
     work, dist = asked.work.resolve(), (asked.out if asked.verb == "build" else ROOT / "dist").resolve()

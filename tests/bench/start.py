@@ -187,4 +187,5 @@ def main() -> None:
     show(found)
 
 
-main()
+if __name__ == "__main__":
+    main()
