@@ -9,7 +9,7 @@ from pathlib import Path
 from answer_checker import check
 
 import plumpline
-from plumpline import plan
+from plumpline import JobError, plan
 
 EXAMPLES = sorted((Path(plumpline.__file__).parent / "schema" / "examples").glob("job-*.json"))
 
@@ -89,3 +89,12 @@ def checked(document, effort="full"):
 def facts(answer, cover=0):
     """The facts on the workroom's sheet of a cover, by their names."""
     return {fact["name"]: fact["text"] for fact in answer["workroom"][cover]["facts"]}
+
+
+def problems(document):
+    """What keeps a job from being planned, whole or in part: (place, code, text) of each."""
+    try:
+        found = [notice for notice in plan(document, "quick")["notices"] if notice["level"] == "stop"]
+    except JobError as error:
+        found = error.problems
+    return [(p["at"], p["code"], p["text"]) for p in found]

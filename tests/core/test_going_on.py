@@ -1,9 +1,9 @@
 """Boxing on which the pattern of the front goes on over its top and bottom edge."""
 
 import pytest
-from jobs import changed, checked, cloth, covers, facts, job
+from jobs import changed, checked, cloth, covers, facts, job, problems
 
-from plumpline import JobError, plan
+from plumpline import plan
 
 IN = 25_400_000
 
@@ -118,14 +118,6 @@ def test_a_long_front_joined_and_matched_has_its_bands_in_as_many_parts():
 
 
 # ---- what cannot be ------------------------------------------------------------------------------------------------
-
-
-def problems(document):
-    try:
-        found = [notice for notice in plan(document, "quick")["notices"] if notice["level"] == "stop"]
-    except JobError as error:
-        found = error.problems
-    return [(p["at"], p["code"], p["text"]) for p in found]
 
 
 @pytest.mark.parametrize(

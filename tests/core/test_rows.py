@@ -1,9 +1,7 @@
 """Fronts in a row along a sofa or a bench: the pattern of each goes on where that of the one before it ends."""
 
 import pytest
-from jobs import changed, checked, cloth, covers, facts, job
-
-from plumpline import JobError, plan
+from jobs import changed, checked, cloth, covers, facts, job, problems
 
 IN = 25_400_000
 
@@ -105,14 +103,6 @@ def test_another_order_of_the_job_is_another_row():
 
 
 # ---- what cannot be ------------------------------------------------------------------------------------------------
-
-
-def problems(document):
-    try:
-        found = [notice for notice in plan(document, "quick")["notices"] if notice["level"] == "stop"]
-    except JobError as error:
-        found = error.problems
-    return [(p["at"], p["code"], p["text"]) for p in found]
 
 
 @pytest.mark.parametrize(
